@@ -1,0 +1,77 @@
+#!/usr/bin/env -S python3 -B
+"""core knows nothing of ui and app, of Qt only in core/store, and each of its folders only those above it in
+core/CMakeLists.txt."""
+
+import re
+import sys
+from pathlib import Path
+
+import tree
+
+INCLUDE = re.compile(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]')
+QT_NAME = re.compile(r"^(Qt\w*/|Q[A-Z]\w*$|q[a-z]+\.h$)")
+WITH_QT = "core/store"
+CORE_CALL = re.compile(r"fayline_core\(([^)]*)\)")
+KEYWORDS = {"NAME", "SOURCES", "USES", "LINKS", "PRIVATE"}
+
+
+def without_comments(cmake):
+    return re.sub(r"#.*", "", cmake)
+
+
+def uses(root, folder):
+    """The folders that core/FOLDER names in USES."""
+    call = CORE_CALL.search(without_comments(tree.text(root, Path("core") / folder / "CMakeLists.txt")))
+    if not call:
+        return None
+    found, keyword = [], None
+    for word in call[1].split():
+        if word in KEYWORDS:
+            keyword = word
+        elif keyword == "USES":
+            found.append(word)
+    return found
+
+
+def include_problems(root):
+    for path in tree.files(root):
+        if not tree.under(path, "core"):
+            continue
+        if path.name == "CMakeLists.txt" and not tree.under(path, WITH_QT):
+            for number, line in enumerate(without_comments(tree.text(root, path)).splitlines(), start=1):
+                if re.search(r"\bQt6?::", line):
+                    yield f"{path}:{number}: links Qt; only {WITH_QT} may"
+        if not tree.is_code(path):
+            continue
+        for number, line in tree.lines(root, path):
+            match = INCLUDE.match(line)
+            if not match:
+                continue
+            name = match[1]
+            if QT_NAME.match(name) and not tree.under(path, WITH_QT):
+                yield f"{path}:{number}: includes {name} of Qt; only {WITH_QT} may"
+            if name.startswith(("ui/", "app/")):
+                yield f"{path}:{number}: core includes {name}; core knows nothing of ui and app"
+            if ".." in Path(name).parts:
+                yield f"{path}:{number}: includes {name}; name the folder, as in \"hull/hull.h\""
+
+
+def order_problems(root):
+    order = tree.core_folders(root)
+    for position, folder in enumerate(order):
+        named = uses(root, folder)
+        if named is None:
+            yield f"core/{folder}/CMakeLists.txt: does not call fayline_core()"
+            continue
+        for used in named:
+            if used not in order[:position]:
+                yield f"core/{folder}/CMakeLists.txt: uses {used}, which is not above {folder} in core/CMakeLists.txt"
+
+
+def problems(root):
+    yield from include_problems(root)
+    yield from order_problems(root)
+
+
+if __name__ == "__main__":
+    sys.exit(tree.report("core layers", list(problems(tree.root_from_arguments()))))
