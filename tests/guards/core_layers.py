@@ -1,6 +1,6 @@
 #!/usr/bin/env -S python3 -B
-"""core knows nothing of ui and app, of Qt only in core/store, and each of its folders only those above it in
-core/CMakeLists.txt."""
+"""core knows nothing of ui and app, of Qt only in core/store, and each of its folders includes only from itself and
+from those it names in USES, all above it in core/CMakeLists.txt."""
 
 import re
 import sys
@@ -34,6 +34,7 @@ def uses(root, folder):
 
 
 def include_problems(root):
+    order = tree.core_folders(root)
     for path in tree.files(root):
         if not tree.under(path, "core"):
             continue
@@ -52,6 +53,9 @@ def include_problems(root):
                 yield f"{path}:{number}: includes {name} of Qt; only {WITH_QT} may"
             if name.startswith(("ui/", "app/")):
                 yield f"{path}:{number}: core includes {name}; core knows nothing of ui and app"
+            folder, first = path.parts[1], Path(name).parts[0]
+            if first in order and first != folder and first not in (uses(root, folder) or []):
+                yield f"{path}:{number}: includes {name}, but {first} is not in USES of core/{folder}/CMakeLists.txt"
             if ".." in Path(name).parts:
                 yield f"{path}:{number}: includes {name}; name the folder, as in \"hull/hull.h\""
 

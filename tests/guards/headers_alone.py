@@ -1,0 +1,70 @@
+#!/usr/bin/env -S python3 -B
+"""Every header compiles by itself. A header that some source includes first is proved by the build; the others are
+compiled here, with the flags of their own target."""
+
+import re
+import sys
+from pathlib import Path
+
+import commands
+import tree
+
+INCLUDE = re.compile(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]', re.M)
+
+
+def proved_by_sources(root, compiled):
+    """Headers that a compiled source names in its first include."""
+    proved = set()
+    for source, _ in compiled:
+        if not source.is_file() or root not in source.parents:
+            continue
+        first = INCLUDE.search(source.read_text(encoding="utf-8"))
+        if not first:
+            continue
+        beside = (source.parent / first[1]).resolve()
+        public = root / "core" / Path(first[1]).parts[0] / "include" / first[1]
+        proved.update(path.relative_to(root) for path in (beside, public)
+                      if path.is_file() and root in path.parents)
+    return proved
+
+
+def command_for(root, header, compiled):
+    """The words that compile HEADER: its folder's probe when public in core, else its nearest source's."""
+    parts = header.parts
+    if parts[0] == "core" and len(parts) > 3 and parts[2] == "include":
+        return commands.probe_words(compiled, parts[1])
+    best, best_shared = None, 1
+    for source, words in compiled:
+        if root not in source.parents:
+            continue
+        shared = 0
+        for mine, other in zip(parts[:-1], source.relative_to(root).parts[:-1]):
+            if mine != other:
+                break
+            shared += 1
+        if shared >= best_shared and (best is None or shared > best_shared):
+            best, best_shared = words, shared
+    return best
+
+
+def problems(root, build):
+    compiled = commands.load(build)
+    proved = proved_by_sources(root, compiled)
+    headers = [path for path in tree.files(root) if path.suffix == ".h"]
+    alone, jobs = [], []
+    for header in headers:
+        if header in proved:
+            continue
+        words = command_for(root, header, compiled)
+        if words is None:
+            print(f"{header}: no target of this build compiles near it, so it is not checked here")
+            continue
+        alone.append(header)
+        jobs.append((words, f'#include "{root / header}"\n'))
+    print(f"{len(headers)} headers: {len(proved & set(headers))} are first in a source, {len(alone)} compiled here")
+    return [f"{header}: does not compile alone: {error}"
+            for header, (code, error) in zip(alone, commands.check_all(jobs)) if code != 0]
+
+
+if __name__ == "__main__":
+    sys.exit(tree.report("headers alone", problems(tree.root_from_arguments(), Path(sys.argv[2]).resolve())))
