@@ -1,5 +1,5 @@
 # shellcheck shell=bash
-# Reads packages.txt and installs what is missing. For app/start and the scripts in tests.
+# What this machine has: reads packages.txt, installs what is missing, counts jobs. For app/start and the scripts in tests.
 
 packages_file="$(dirname -- "${BASH_SOURCE[0]}")/packages.txt"
 
@@ -59,4 +59,14 @@ packages_install() {
     echo "$who: apt-get could not install ${missing[*]}; see its words above, check the network, and start again" >&2
     rm -f "$log"
     return 1
+}
+
+# jobs_here: never more compilers at once than cores, or than memory allows at 1.5 GB each.
+jobs_here() {
+    local cores memory_kb by_memory
+    cores=$(nproc)
+    memory_kb=$(awk '/^MemTotal:/ {print $2}' /proc/meminfo 2>/dev/null || true)
+    by_memory=$((${memory_kb:-3000000} / 1500000))
+    if [ "$by_memory" -lt 1 ]; then by_memory=1; fi
+    echo $((cores < by_memory ? cores : by_memory))
 }
