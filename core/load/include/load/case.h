@@ -1,0 +1,36 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "joint/limit_state.h"
+#include "quantity/quantity.h"
+
+namespace fayline {
+
+/// The load cases worked out so far, in the order they are shown.
+enum class LoadCase { knockdownPort, knockdownStarboard, groundingUp };
+inline constexpr LoadCase allCases[] = {LoadCase::knockdownPort, LoadCase::knockdownStarboard, LoadCase::groundingUp};
+
+std::string_view nameOf(LoadCase loadCase);
+std::optional<LoadCase> caseNamed(std::string_view name);
+/// "Knocked down 90° to port": for screens and paper.
+std::string_view titleOf(LoadCase loadCase);
+
+/// How a case is counted: factor on the load, factor on the demand for Eurocode 5, duration, kind.
+struct CaseSettings {
+    double factor = 1.0;
+    double ec5Factor = 1.0;
+    Duration duration = Duration::tenMinutes;
+    KindOfLoad kind = KindOfLoad::variable;
+    std::string source;
+    Standing standing = Standing::judgement;
+    bool operator==(const CaseSettings&) const = default;
+};
+
+/// What stands for a case until the builder decides otherwise.
+CaseSettings usualSettings(LoadCase loadCase);
+
+}  // namespace fayline
