@@ -1,0 +1,109 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "check/ballast.h"
+#include "hull/hydrostatics.h"
+#include "hull/offsets.h"
+#include "hull/structure.h"
+#include "hull/surface.h"
+#include "layout/ballast_bolts.h"
+#include "load/ballast.h"
+
+namespace fayline {
+
+/// A decision still to be made before something can be worked out, in the order a builder would make them.
+struct Missing {
+    std::string what;  ///< the decision's name; a group of decisions ends in ".…"
+    std::string says;
+    bool operator==(const Missing&) const = default;
+};
+
+/// The lofted hull, or why there is none yet.
+struct HullShape {
+    Offsets offsets;
+    std::shared_ptr<const LoftedSurface> surface;  ///< null when the offsets do not make a hull
+    Problems problems;
+};
+
+/// The hull afloat; computed, to set against what the builder states.
+struct Afloat {
+    Length waterline;
+    Density water;
+    std::optional<Hydrostatics> body;
+    std::string why;  ///< when there is no figure
+};
+
+/// One frame with what stands on it.
+struct FramePlace {
+    std::string id;
+    Length x;
+    bool measured = false;  ///< its place is the builder's own, not the even spacing
+    bool inHull = true;
+    std::optional<Length> sided, moulded;
+    std::optional<std::string> floorKind;  ///< not decided, none, or how it is made
+    std::optional<std::string> floorTopology, floorWood;
+    std::optional<Length> floorSided, floorThroat;
+    std::optional<Length> floorTop;  ///< height of its upper face, where it stands on the keel
+    std::vector<std::string> bolts;  ///< ballast bolts through or beside it
+    bool operator==(const FramePlace&) const = default;
+};
+
+/// The ballast as decided, with what its shape gives.
+struct BallastBody {
+    BallastShape shape;
+    Mass fromShape;
+    Mass mass;      ///< as stated; else from its shape
+    Point centre;   ///< as stated; else from its shape
+    Length centreBelow;
+    Length jointHeight;  ///< of the joint of keel and ballast at the centre of gravity
+    bool operator==(const BallastBody&) const = default;
+};
+
+/// Where the timbers are.
+struct Structure {
+    std::vector<FramePlace> frames;
+    std::optional<KeelTimber> keel;
+    std::optional<BallastBody> ballast;
+    std::vector<JointSection> joint;  ///< keel and ballast along their joint
+    std::vector<BedSlice> bed;
+    std::vector<Missing> missing;
+    bool operator==(const Structure&) const = default;
+};
+
+/// How often each stage really ran in the last derivation.
+struct RunCounts {
+    int loft = 0, hydrostatics = 0, structure = 0, layout = 0, loads = 0, checks = 0;
+    bool operator==(const RunCounts&) const = default;
+};
+
+/// Everything worked out from one project value. Nothing here is stored as truth.
+struct Results {
+    std::shared_ptr<const HullShape> hull;
+    std::shared_ptr<const Afloat> afloat;
+    std::shared_ptr<const Structure> structure;
+    std::shared_ptr<const BallastBoltLayout> ballastBolts;
+    std::vector<std::shared_ptr<const CaseLoads>> cases;
+    std::vector<std::shared_ptr<const BoltCheckInput>> boltInputs;  ///< in the order of the placed bolts
+    std::optional<WasherInput> keelWood;                            ///< the bed's wood
+    std::vector<std::shared_ptr<const std::vector<Check>>> checkSets;
+    std::vector<const Check*> worstFirst;  ///< into checkSets
+    std::vector<Missing> missing;
+    std::vector<std::string> cautions;     ///< what every screen and paper says
+    RunCounts runs;
+};
+
+/// All checks of one fastening or frame, worst first.
+std::vector<const Check*> checksOf(const Results& results, const std::string& id);
+std::vector<const Check*> checksAtFrame(const Results& results, const std::string& frame);
+
+/// The working behind one check.
+std::optional<Trace> explain(const Results& results, const Check& check);
+
+/// The standing cautions: a guide, not a certificate.
+std::vector<std::string> standingCautions();
+
+}  // namespace fayline
