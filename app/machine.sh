@@ -42,7 +42,7 @@ packages_install() {
     if [ ${#missing[@]} -eq 0 ]; then return 0; fi
     if [ "$(id -u)" -ne 0 ]; then
         if ! command -v sudo >/dev/null; then
-            echo "$who: packages are missing and only root can install them; as root run: apt-get install --no-install-recommends ${missing[*]}" >&2
+            echo "$who: packages are missing and only root can install them; as root run: apt-get update; apt-get install --no-install-recommends ${missing[*]}" >&2
             return 1
         fi
         as_root=(sudo)

@@ -72,7 +72,27 @@ def order_problems(root):
                 yield f"core/{folder}/CMakeLists.txt: uses {used}, which is not above {folder} in core/CMakeLists.txt"
 
 
+def table_problems(root):
+    """The contributor's guide tells the same folders, order and uses."""
+    guide = Path("DEVELOPERS.md")
+    if not (root / guide).is_file():
+        return
+    told = {}
+    for _, line in tree.lines(root, guide):
+        row = re.match(r"\| `core/(\w+)` \|[^|]*\|([^|]*)\|$", line)
+        if row:
+            told[row[1]] = row[2].split()
+    order = tree.core_folders(root)
+    if list(told) != order:
+        yield f"{guide}: its table has core's folders as {' '.join(told)}; core/CMakeLists.txt as {' '.join(order)}"
+    for folder in order:
+        real = uses(root, folder) or []
+        if told.get(folder, real) != real:
+            yield f"{guide}: core/{folder} uses '{' '.join(real)}', the table says '{' '.join(told[folder])}'"
+
+
 def problems(root):
+    yield from table_problems(root)
     yield from include_problems(root)
     yield from order_problems(root)
 

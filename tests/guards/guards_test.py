@@ -131,6 +131,15 @@ class GuardsTest(unittest.TestCase):
             ("core/material/CMakeLists.txt", "fayline_core(NAME material USES hull)\n", "uses hull"),
             ("core/hull/CMakeLists.txt", "add_library(hull hull.cpp)\n", "core/hull/CMakeLists.txt")])
 
+    def test_core_layers_of_the_guide(self):
+        rows = [f"| `core/{folder}` | text | {' '.join(used)} |" for folder, used in (
+            ("quantity", ()), ("material", ("quantity",)), ("hull", ("quantity", "material")),
+            ("project", ("quantity",)), ("check", ("quantity", "hull")), ("store", ("project",)))]
+        self.plant("DEVELOPERS.md", "\n".join(rows) + "\n")
+        self.check("core_layers.py", [
+            ("DEVELOPERS.md", "\n".join(rows[:-1]) + "\n", "DEVELOPERS.md: its table"),
+            ("DEVELOPERS.md", "\n".join(rows).replace("quantity hull", "quantity"), "core/check uses 'quantity hull'")])
+
     def test_no_globals(self):
         self.check("no_globals.py", [
             ("core/hull/g.cpp", "extern int counter;\n", "g.cpp:1"),
