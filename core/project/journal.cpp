@@ -1,12 +1,11 @@
 #include "project/journal.h"
 
-#include <nettle/sha2.h>
-
 #include <algorithm>
 #include <array>
 #include <cstdint>
 #include <set>
 
+#include "quantity/digest.h"
 #include "quantity/text.h"
 
 namespace fayline {
@@ -26,46 +25,14 @@ constexpr std::array kindNames = {
     std::pair{StepKind::note, std::string_view("note")},
 };
 
-class Hasher {
-  public:
-    Hasher() { sha256_init(&state_); }
+void addMaybe(Digest& digest, const std::optional<std::string>& text) {
+    digest.field(text ? "1" : "0");
+    if (text) digest.field(*text);
+}
 
-    void text(std::string_view text) {
-        length(text.size());
-        sha256_update(&state_, text.size(), reinterpret_cast<const std::uint8_t*>(text.data()));
-    }
-    void maybe(const std::optional<std::string>& maybeText) {
-        if (maybeText)
-            text(*maybeText);
-        else
-            length(~std::uint64_t{0});
-    }
-    void number(std::int64_t value) { text(std::to_string(value)); }
-    void count(std::size_t value) { text(std::to_string(value)); }
-
-    std::string hex() {
-        std::array<std::uint8_t, SHA256_DIGEST_SIZE> bytes{};
-        sha256_digest(&state_, bytes.size(), bytes.data());
-        static constexpr std::string_view digits = "0123456789abcdef";
-        std::string out;
-        out.reserve(2 * bytes.size());
-        for (const std::uint8_t byte : bytes) {
-            out += digits[byte >> 4U];
-            out += digits[byte & 15U];
-        }
-        return out;
-    }
-
-  private:
-    void length(std::uint64_t value) {
-        std::array<std::uint8_t, 8> bytes{};
-        for (std::size_t i = 0; i < bytes.size(); ++i)
-            bytes[i] = static_cast<std::uint8_t>(value >> (56U - 8U * i));
-        sha256_update(&state_, bytes.size(), bytes.data());
-    }
-
-    sha256_ctx state_{};
-};
+void addCount(Digest& digest, std::size_t count) {
+    digest.field(static_cast<std::int64_t>(count));
+}
 
 std::string place(std::int64_t number) {
     return "step " + std::to_string(number);
@@ -169,23 +136,17 @@ std::optional<StepKind> stepKindNamed(std::string_view name) {
 }
 
 std::string stepHash(const Step& step, std::string_view previousHash) {
-    Hasher hasher;
-    hasher.text("fayline.step/1");
-    hasher.text(previousHash);
-    hasher.number(step.number);
-    hasher.text(step.at);
-    hasher.text(step.who);
-    hasher.text(step.why);
-    hasher.text(step.title);
-    hasher.text(stepKindName(step.kind));
-    hasher.maybe(step.target ? std::optional(std::to_string(*step.target)) : std::nullopt);
-    hasher.count(step.changes.size());
+    Digest digest;
+    digest.field("fayline.step/1").field(previousHash).field(step.number).field(step.at);
+    digest.field(step.who).field(step.why).field(step.title).field(stepKindName(step.kind));
+    addMaybe(digest, step.target ? std::optional(std::to_string(*step.target)) : std::nullopt);
+    addCount(digest, step.changes.size());
     for (const Change& change : step.changes) {
-        hasher.text(change.what);
-        hasher.maybe(change.oldText);
-        hasher.maybe(change.newText);
+        digest.field(change.what);
+        addMaybe(digest, change.oldText);
+        addMaybe(digest, change.newText);
     }
-    return hasher.hex();
+    return digest.hex();
 }
 
 std::int64_t Journal::tip() const {
@@ -355,16 +316,13 @@ Result<void> Journal::append(Step step) {
 }
 
 std::string Journal::stateHash() const {
-    Hasher hasher;
-    hasher.text("fayline.state/1");
+    Digest digest;
+    digest.field("fayline.state/1");
     for (const auto* map : {&decided_, &recorded_}) {
-        hasher.count(map->size());
-        for (const auto& [what, text] : *map) {
-            hasher.text(what);
-            hasher.text(text);
-        }
+        addCount(digest, map->size());
+        for (const auto& [what, text] : *map) digest.field(what).field(text);
     }
-    return hasher.hex();
+    return digest.hex();
 }
 
 FoldedJournal Journal::fold(std::vector<Step> steps) {

@@ -21,10 +21,11 @@ std::optional<StepKind> stepKindNamed(std::string_view name);
 
 /// SHA-256, 64 small hex digits, that chains a step to the one before it. `step.hash` is not read.
 ///
-/// The bytes hashed are these texts, one after another, each as its length in bytes (8 bytes, most
-/// significant first) and then its bytes; a missing text is the length 2^64 − 1 and no bytes:
+/// The bytes hashed are these fields, one after another, each as its length in bytes (8 bytes, most
+/// significant first) and then its bytes:
 ///   "fayline.step/1", hash of the step before ("" for step 1), number, at, who, why, title, kind,
-///   target (missing if none), how many changes, and for each change: what, old text, new text.
+///   target, how many changes, and for each change: what, old text, new text.
+/// Target and the two texts may be missing: each is a field "0", or a field "1" and then the text.
 /// Numbers are decimal digits. Texts are UTF-8 as typed.
 std::string stepHash(const Step& step, std::string_view previousHash);
 
