@@ -1,0 +1,27 @@
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "quantity/quantity.h"
+
+namespace fayline::detail {
+
+/// Slopes of one cubic at its two ends.
+struct EndSlopes {
+    double from = 0.0;
+    double to = 0.0;
+};
+
+/// Slopes of the curve through (x, v), for each bay between neighbouring x: a modified Akima
+/// spline, and a monotone one (PCHIP) at those x where the first would leave the range of the four
+/// values around a bay by more than an eighth of their spread, which is what a parabola needs, or
+/// go below `least`. Two points give a straight line, three a parabola under the same rule.
+std::vector<EndSlopes> slopesAlong(std::span<const Length> x, std::span<const Length> v,
+                                   std::optional<Length> least = std::nullopt);
+
+/// The cubic's value a fraction of the bay behind its fore end.
+Length cubicAt(double fraction, Length bay, Length from, Length to, EndSlopes slopes);
+
+}  // namespace fayline::detail
