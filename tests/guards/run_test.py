@@ -11,7 +11,7 @@ from pathlib import Path
 
 ROOT = Path(sys.argv[1] if len(sys.argv) > 1 else ".").resolve()
 REAL = ("bash", "env", "dirname", "basename", "mktemp", "tail", "head", "mkdir", "cat", "rm", "awk", "nproc", "sort", "grep",
-        "xargs", "find", "wc", "date", "cut", "uname")
+        "xargs", "find", "wc", "date", "cut")
 CLOSING = "Total Test time (real) =   0.01 sec"
 STUBS = {
     "dpkg-query": "printf installed\n",
@@ -25,7 +25,8 @@ case "$*" in
     *-C*dev.cmake*)
         [ "$FAIL" = configure ] && exit 1
         mkdir -p "$FAYLINE_BUILD/dev"
-        echo "{\\"file\\": \\"$TREE/core/hull/hull.cpp\\"}" >"$FAYLINE_BUILD/dev/compile_commands.json" ;;
+        for file in ${IN_BUILD:-core/hull/hull.cpp}; do echo "\\"file\\": \\"$TREE/$file\\""; done \\
+            >"$FAYLINE_BUILD/dev/compile_commands.json" ;;
     *-C*sanitize.cmake*)
         mkdir -p "$FAYLINE_BUILD/sanitize/tests/unit/hull"
         echo >"$FAYLINE_BUILD/sanitize/tests/unit/hull/CTestTestfile.cmake" ;;
@@ -124,6 +125,43 @@ class RunTest(unittest.TestCase):
                 self.assertEqual(set(ran) - {"packages", "so far"}, {step, *others})
         self.assertEqual(self.run_it("--only", "nothing").returncode, 2)
         self.assertEqual(self.run_it("--only").returncode, 2)
+
+    def git(self, *arguments):
+        subprocess.run(["git", "-C", str(self.tree), "-c", "user.name=T", "-c", "user.email=t@example.org", *arguments],
+                       check=True, capture_output=True)
+
+    def tidied(self, **settings):
+        built = "core/hull/hull.cpp core/hull/shape.cpp ui/page.cpp"
+        done = self.run_it("--only", "tidy", IN_BUILD=built, **settings)
+        self.assertEqual(done.returncode, 0, done.stdout)
+        return {line.split()[-1] for line in done.stdout.splitlines() if line.startswith("tidy read")}
+
+    def test_tidy_reads_what_changed(self):
+        (self.bin / "git").unlink()
+        (self.bin / "git").symlink_to(shutil.which("git"))
+        (self.tree / "core/hull/shape.cpp").write_text("// first\n")
+        self.git("init", "-q")
+        self.git("add", ".")
+        self.git("commit", "-q", "-m", "first")
+        each_folder = {"core/hull/hull.cpp", "ui/page.cpp"}
+        self.assertEqual(self.tidied(), each_folder, "no commit to compare with")
+        (self.tree / "README.md").write_text("text\n")
+        self.git("add", ".")
+        self.git("commit", "-q", "-m", "text only")
+        self.assertEqual(self.tidied(), each_folder, "no code changed")
+        (self.tree / "core/hull/shape.cpp").write_text("// second\n")
+        self.assertEqual(self.tidied(), {"core/hull/shape.cpp"})
+        self.git("checkout", "-q", ".")
+        header = self.tree / "core/hull/include/hull/shape.h"
+        header.parent.mkdir(parents=True)
+        header.write_text("#pragma once\n")
+        self.assertEqual(self.tidied(), {"core/hull/shape.cpp"}, "a header stands for its source")
+        (self.tree / "ui/page.cpp").write_text("// second\n")
+        self.git("add", ".")
+        self.git("commit", "-q", "-m", "code")
+        self.git("commit", "-q", "--allow-empty", "-m", "nothing")
+        self.assertEqual(self.tidied(FAYLINE_BASE="HEAD~2"), {"core/hull/shape.cpp", "ui/page.cpp"})
+        self.assertEqual(self.run_it("--only", "tidy", FAYLINE_BASE="nowhere").returncode, 1)
 
     def test_tidy_says_what_it_did_not_reach(self):
         done = self.run_it("--only", "tidy", FAYLINE_TIDY_SECONDS="0")
