@@ -20,9 +20,9 @@ std::vector<FrameShare> frameShares(const BallastLoadInput& input, Moment moment
     const Shares shares = sharesAlong(input.bed, input.centre.x, places);
     std::vector<FrameShare> result;
     for (std::size_t i = 0; i < places.size(); ++i) {
-        const double larger = std::max(shares.tributary[i], shares.rigid[i]);
-        result.push_back({input.frames[i].frame, places[i], shares.tributary[i], shares.rigid[i], larger * moment,
-                          larger * lateral, larger * vertical});
+        const double share = shares.rigid[i];
+        result.push_back({input.frames[i].frame, places[i], shares.tributary[i], share, share * moment, share * lateral,
+                          share * vertical});
     }
     return result;
 }
@@ -65,7 +65,11 @@ void shareMoment(const BallastLoadInput& input, double lee, Moment moment, CaseL
     for (const BedSlice& slice : input.bed) strips.push_back({slice.length, slice.breadth / 2.0});
     const CrackedSection section = crackedSection(cracked, strips, input.acrossGrain / input.timberDepth, moment);
     loads.settled = section.balanced;
-    if (!section.balanced) loads.why = "no balance between bolts and bed: the bolts stand outside the bed or it has no breadth";
+    if (input.acrossGrain.si() <= 0) {
+        loads.why = "the keel's wood is not decided, or has no stiffness in the catalogue";
+    } else if (!section.balanced) {
+        loads.why = "no balance between bolts and bed: the bolts stand outside the bed or it has no breadth";
+    }
     for (std::size_t i = 0; i < count; ++i) {
         BoltForces& forces = loads.bolts[i];
         if (sum.si() > 0) forces.equalForce = moment / sum;
@@ -84,7 +88,7 @@ void knockdown(const BallastLoadInput& input, CaseLoads& loads) {
     const Length arm = input.axisHeight - input.centre.z;
     loads.total.y = lee * weight;
     loads.totalMoment.x = lee * (weight * arm);
-    loads.frames = frameShares(input, loads.totalMoment.x, weight, Force{});
+    loads.frames = frameShares(input, loads.totalMoment.x, loads.total.y, Force{});
     if (input.bolts.empty()) return;
     shareMoment(input, lee, weight * arm, loads);
     for (BoltForces& forces : loads.bolts) {

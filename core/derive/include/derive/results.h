@@ -48,29 +48,30 @@ struct FramePlace {
     std::optional<std::string> floorTopology, floorWood;
     std::optional<Length> floorSided, floorThroat;
     std::optional<Length> floorTop;  ///< height of its upper face, where it stands on the keel
-    std::vector<std::string> bolts;  ///< ballast bolts through or beside it
+    std::optional<Length> floorX;    ///< middle of its siding
     bool operator==(const FramePlace&) const = default;
 };
 
 /// The ballast as decided, with what its shape gives.
-struct BallastBody {
+struct BallastPlace {
     BallastShape shape;
     Mass fromShape;
     Mass mass;      ///< as stated; else from its shape
     Point centre;   ///< as stated; else from its shape
     Length centreBelow;
     Length jointHeight;  ///< of the joint of keel and ballast at the centre of gravity
-    bool operator==(const BallastBody&) const = default;
+    bool operator==(const BallastPlace&) const = default;
 };
 
 /// Where the timbers are.
 struct Structure {
     std::vector<FramePlace> frames;
     std::optional<KeelTimber> keel;
-    std::optional<BallastBody> ballast;
+    std::optional<BallastPlace> ballast;
     std::vector<JointSection> joint;  ///< keel and ballast along their joint
     std::vector<BedSlice> bed;
     std::vector<Missing> missing;
+    Problems problems;  ///< sizes and places that cannot be, named by decision
     bool operator==(const Structure&) const = default;
 };
 
@@ -92,6 +93,7 @@ struct Results {
     std::vector<std::shared_ptr<const std::vector<Check>>> checkSets;
     std::vector<const Check*> worstFirst;  ///< into checkSets
     std::vector<Missing> missing;
+    Problems problems;                     ///< of offsets, timbers and kept catalogue rows
     std::vector<std::string> cautions;     ///< what every screen and paper says
     RunCounts runs;
 };

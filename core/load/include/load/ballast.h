@@ -67,8 +67,8 @@ struct FrameShare {
     std::string frame;
     Length x;
     double tributary = 0, rigid = 0;
-    Moment keelMoment;          ///< larger share of the case's moment about the keel axis
-    Force lateral, vertical;    ///< larger share of the case's force
+    Moment keelMoment;        ///< rigid share of the case's moment about the keel axis; frames add up to the total
+    Force lateral, vertical;  ///< rigid share of the case's force, to starboard and up
     bool operator==(const FrameShare&) const = default;
 };
 

@@ -1,0 +1,183 @@
+#include "commands.h"
+
+#include <filesystem>
+#include <fstream>
+#include <ostream>
+#include <sstream>
+
+#include "new_project.h"
+#include "project/decide.h"
+#include "quantity/text.h"
+#include "reports.h"
+#include "session.h"
+
+namespace fayline::cli {
+namespace {
+
+using Done = ResultAll<void>;
+constexpr std::uintmax_t largestOffsets = 8U << 20U;
+
+Done failed(Problem problem) { return tl::unexpected(Problems{std::move(problem)}); }
+
+void noteProblems(const Session& session, std::ostream& err) {
+    if (!session.opened.says.empty()) err << "fayline: note: " << session.opened.says << "\n";
+    for (const Problem& problem : session.problems) err << "fayline: note: " << problem.line() << "\n";
+    for (const Problem& problem : session.results->problems) err << "fayline: note: " << problem.line() << "\n";
+}
+
+ResultAll<Catalogue> catalogueOrProblems() { return builtInCatalogue(); }
+
+Result<std::string> readFile(const std::filesystem::path& path) {
+    std::error_code error;
+    if (!std::filesystem::exists(path, error)) return tl::unexpected(Problem{"file.missing", path.string(), "there is no such file", "an existing file"});
+    if (!std::filesystem::is_regular_file(path, error)) return tl::unexpected(Problem{"file.kind", path.string(), "it is not a plain file", "a CSV file"});
+    if (std::filesystem::file_size(path, error) > largestOffsets) return tl::unexpected(Problem{"file.large", path.string(), "it is over 8 MB", "a table of offsets"});
+    std::ifstream file(path, std::ios::binary);
+    std::ostringstream text;
+    text << file.rdbuf();
+    if (!file) return tl::unexpected(Problem{"file.read", path.string(), "it cannot be read", "a file you may read"});
+    return text.str();
+}
+
+Done createAt(const std::string& path, const std::vector<Step>& steps, std::ostream& out) {
+    const auto created = ProjectFile::create(path, steps, programName());
+    if (!created) return failed(created.error());
+    out << path << ": " << steps.size() << (steps.size() == 1 ? " step\n" : " steps\n");
+    return {};
+}
+
+Result<std::string> wanted(const Arguments& arguments, const char* option) {
+    if (auto value = arguments.value(option)) return *value;
+    return tl::unexpected(Problem{"option.needed", option, "it is not given", std::string(option) + " FILE"});
+}
+
+Done demo(const Arguments& arguments, std::ostream& out, std::ostream&) {
+    const auto to = wanted(arguments, "--to");
+    if (!to) return failed(to.error());
+    const auto catalogue = catalogueOrProblems();
+    if (!catalogue) return tl::unexpected(catalogue.error());
+    const auto steps = demoSteps(*catalogue);
+    if (!steps) return tl::unexpected(steps.error());
+    return createAt(*to, *steps, out);
+}
+
+Done import(const Arguments& arguments, std::ostream& out, std::ostream&) {
+    const auto to = wanted(arguments, "--to");
+    if (!to) return failed(to.error());
+    const std::filesystem::path path = arguments.operands[0];
+    const auto text = readFile(path);
+    if (!text) return failed(text.error());
+    const auto catalogue = catalogueOrProblems();
+    if (!catalogue) return tl::unexpected(catalogue.error());
+    const auto steps = stepsFromOffsets(*text, path.filename().string(), *catalogue);
+    if (!steps) return tl::unexpected(steps.error());
+    return createAt(*to, *steps, out);
+}
+
+/// Opens for reading, works everything out, prints.
+template <typename Print>
+Done show(const Arguments& arguments, std::ostream& out, std::ostream& err, Print print) {
+    const auto session = openSession(arguments.operands[0], OpenMode::readOnly);
+    if (!session) return tl::unexpected(session.error());
+    noteProblems(*session, err);
+    const Result<std::string> text = print(*session);
+    if (!text) return failed(text.error());
+    out << *text;
+    return {};
+}
+
+Done hull(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    return show(arguments, out, err, [&](const Session& s) { return arguments.has("--json") ? hullJson(s) : hullText(s); });
+}
+
+Done margins(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    return show(arguments, out, err, [&](const Session& s) -> Result<std::string> {
+        return arguments.has("--json") ? marginsJson(s) : arguments.has("--csv") ? marginsCsv(s) : marginsText(s);
+    });
+}
+
+Done holes(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    return show(arguments, out, err, [&](const Session& s) -> Result<std::string> {
+        return arguments.has("--json") ? holesJson(s) : arguments.has("--csv") ? holesCsv(s) : holesText(s);
+    });
+}
+
+Done journal(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    return show(arguments, out, err, [&](const Session& s) -> Result<std::string> { return arguments.has("--json") ? journalJson(s) : journalText(s); });
+}
+
+StepBy byOf(const Arguments& arguments) {
+    return {arguments.value("--who").value_or(personNow()), arguments.value("--why").value_or(""), timeNow()};
+}
+
+/// Opens for editing, makes one step, writes it.
+template <typename Prepare>
+Done oneStep(const Arguments& arguments, std::ostream& out, std::ostream& err, Prepare prepare) {
+    const auto session = openSession(arguments.operands[0], OpenMode::readWrite);
+    if (!session) return tl::unexpected(session.error());
+    if (session->opened.file->isReadOnly()) {
+        return failed({"file.read_only", arguments.operands[0], session->opened.says, "a file that can be written"});
+    }
+    const Result<Step> step = prepare(*session);
+    if (!step) {
+        if (step.error().code != "nothing") return failed(step.error());
+        err << "fayline: note: " << step.error().line() << "\n";
+        return {};
+    }
+    if (const auto written = session->opened.file->append(*step); !written) return failed(written.error());
+    out << "step " << step->number << ": " << step->title << "\n";
+    return {};
+}
+
+Done decide(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    std::vector<std::pair<std::string, std::string>> typed;
+    for (std::size_t i = 1; i < arguments.operands.size(); ++i) {
+        const std::string& word = arguments.operands[i];
+        const auto equals = word.find('=');
+        if (equals == std::string::npos || equals == 0) return failed({"decide.form", word, "it decides nothing", "WHAT=VALUE, like \"K.5.diameter=5/8 in\""});
+        typed.emplace_back(trimmed(std::string_view(word).substr(0, equals)), word.substr(equals + 1));
+    }
+    return oneStep(arguments, out, err, [&](const Session& s) { return prepareDecisions(s.journal(), s.project, *s.catalogue, typed, byOf(arguments)); });
+}
+
+Done undo(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    return oneStep(arguments, out, err, [&](const Session& s) { return s.journal().prepareUndo(byOf(arguments)); });
+}
+
+Done redo(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    return oneStep(arguments, out, err, [&](const Session& s) { return s.journal().prepareRedo(byOf(arguments)); });
+}
+
+Done verify(const Arguments& arguments, std::ostream& out, std::ostream&) {
+    const auto verified = ProjectFile::verify(arguments.operands[0]);
+    if (!verified) return failed(verified.error());
+    out << (arguments.has("--json") ? verifyJson(*verified) : verifyText(arguments.operands[0], *verified));
+    using enum FileOutcome;
+    if (verified->outcome == ok || verified->outcome == migrated || verified->outcome == inUse || verified->outcome == readOnly) return {};
+    return failed({"file." + std::string(fileOutcomeName(verified->outcome)), arguments.operands[0], verified->says, ""});
+}
+
+}  // namespace
+
+const std::vector<Command>& commands() {
+    static const OptionSpec to{"--to", true, "the project file to make"};
+    static const OptionSpec json{"--json", false, "as JSON"};
+    static const OptionSpec csv{"--csv", false, "as comma separated text"};
+    static const OptionSpec who{"--who", true, "who decides; not given: the user's name"};
+    static const OptionSpec why{"--why", true, "the reason, kept in the journal"};
+    static const std::vector<Command> all{
+        {{"demo", "--to FILE", 0, 0, {to}, "make the demo hull's project file"}, demo},
+        {{"import", "OFFSETS.csv --to FILE", 1, 1, {to}, "make a project file from a table of offsets"}, import},
+        {{"hull", "FILE", 1, 1, {json}, "the hull afloat: displacement, centre, sections"}, hull},
+        {{"margins", "FILE", 1, 1, {json, csv}, "loads, equilibrium and every margin, worst first"}, margins},
+        {{"holes", "FILE", 1, 1, {json, csv}, "where each hole is, and what is wrong with it"}, holes},
+        {{"decide", "FILE WHAT=VALUE…", 2, 10000, {who, why}, "make one step of decisions; an empty VALUE goes back to the rule"}, decide},
+        {{"undo", "FILE", 1, 1, {who, why}, "take the last decision back"}, undo},
+        {{"redo", "FILE", 1, 1, {who, why}, "bring the decision taken back into force again"}, redo},
+        {{"journal", "FILE", 1, 1, {json}, "every step: what, who, when, why"}, journal},
+        {{"verify", "FILE", 1, 1, {json}, "check a project file whole"}, verify},
+    };
+    return all;
+}
+
+}  // namespace fayline::cli

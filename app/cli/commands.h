@@ -1,0 +1,19 @@
+#pragma once
+
+#include <functional>
+#include <iosfwd>
+#include <vector>
+
+#include "arguments.h"
+
+namespace fayline::cli {
+
+struct Command {
+    CommandSpec spec;
+    /// Prints its result to `out`, notes to `err`; every problem when it failed.
+    std::function<ResultAll<void>(const Arguments&, std::ostream& out, std::ostream& err)> run;
+};
+
+const std::vector<Command>& commands();
+
+}  // namespace fayline::cli
