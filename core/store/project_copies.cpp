@@ -84,10 +84,22 @@ store::Sql<void> copyPages(sqlite3* from, const std::filesystem::path& to) {
     return {};
 }
 
-bool isTaken(const std::filesystem::path& path) {
+/// Whether a file may be made under this name.
+Result<void> nameIsFree(const std::filesystem::path& path, const std::string& consequence) {
     std::error_code error;
-    return std::filesystem::symlink_status(path, error).type() !=
-           std::filesystem::file_type::not_found;
+    if (!std::filesystem::is_directory(path.parent_path(), error))
+        return tl::unexpected(Problem{"file.missing", path.string(),
+                                      "there is no such folder, so " + consequence,
+                                      "a folder that is there"});
+    if (std::filesystem::symlink_status(path, error).type() !=
+        std::filesystem::file_type::not_found)
+        return tl::unexpected(store::existsProblem(path));
+    if (store::nameTooLong(path))
+        return tl::unexpected(
+            Problem{"file.name", path.string(),
+                    "the name is too long for a safety file beside it, so " + consequence,
+                    "a name eight bytes shorter than the longest allowed here"});
+    return {};
 }
 
 }  // namespace
@@ -96,12 +108,7 @@ Result<OpenResult> ProjectFile::create(const std::filesystem::path& path,
                                        const std::vector<Step>& firstSteps,
                                        const std::string& program) {
     const auto target = std::filesystem::absolute(path);
-    if (isTaken(target)) return tl::unexpected(store::existsProblem(target));
-    if (store::nameTooLong(target))
-        return tl::unexpected(Problem{
-            "file.name", target.string(),
-            "the name is too long for a safety file beside it, so " + std::string(noProject),
-            "a name eight bytes shorter than the longest allowed here"});
+    if (auto is = nameIsFree(target, noProject); !is) return tl::unexpected(is.error());
     const FoldedJournal folded = Journal::fold(firstSteps);
     if (folded.problem) return tl::unexpected(*folded.problem);
     const std::map<std::string, std::string> facts = {
@@ -123,7 +130,7 @@ Result<OpenResult> ProjectFile::create(const std::filesystem::path& path,
 
 Result<void> ProjectFile::copyTo(const std::filesystem::path& target) const {
     const auto wanted = std::filesystem::absolute(target);
-    if (isTaken(wanted)) return tl::unexpected(store::existsProblem(wanted));
+    if (auto is = nameIsFree(wanted, noCopy); !is) return is;
     store::FileAside aside(wanted);
     if (auto copied = copyPages(parts_->connection->native(), aside.path()); !copied)
         return tl::unexpected(store::problemOf(copied.error(), wanted, noCopy));

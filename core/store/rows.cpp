@@ -145,11 +145,8 @@ Sql<void> checkHead(Connection& connection, Rows& rows) {
     const std::int64_t tip = rows.journal.tip();
     if (head->step > tip)
         damageAt(rows, tip + 1, "the file should hold " + std::to_string(head->step) + " steps");
-    else if (head->step < tip)
-        damageAt(rows, head->step + 1,
-                 "there are steps after the last, " + std::to_string(head->step));
-    else if (head->hash != rows.journal.tipHash())
-        damageAt(rows, tip, "the last step is not the one the file says it is");
+    else if (rows.damage.empty() && (head->step != tip || head->hash != rows.journal.tipHash()))
+        rows.damage = "what it says of its last step is not so, though every step reads whole";
     if (rows.damage.empty() && (head->project != rows.seal || !rows.facts.contains("uuid")))
         rows.damage = "the facts about the project itself have changed";
     return {};
