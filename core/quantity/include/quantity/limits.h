@@ -19,7 +19,7 @@ struct Limits {
     [[nodiscard]] bool hold(Q value) const {
         const bool above = !lo || value > *lo || (loIncluded && value == *lo);
         const bool below = !hi || value < *hi || (hiIncluded && value == *hi);
-        return above && below;
+        return value == value && above && below;  // never NaN
     }
 };
 
