@@ -13,7 +13,16 @@
 namespace fayline::store {
 namespace {
 
-constexpr int busyMilliseconds = 2'000;
+constexpr int busyTries = 500;
+constexpr int betweenTriesMilliseconds = 4;
+
+/// Waits for a lock for two seconds, looking often: a program that writes step upon step leaves the
+/// file free for an instant only, which SQLite's own growing pauses miss.
+int waitForLock(void*, int tries) {
+    if (tries >= busyTries) return 0;
+    sqlite3_sleep(betweenTriesMilliseconds);
+    return 1;
+}
 
 /// The native handle, only if Qt's driver and this program share one SQLite library: two copies in
 /// one process would undo each other's locks (sqlite.org, How To Corrupt, 2.2.1).
@@ -56,8 +65,7 @@ Sql<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path& p
     QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), connection->name_);
     if (!database.isValid())
         return tl::unexpected(SqlFailure{SQLITE_MISUSE, 0, "Qt's SQLite driver is not installed"});
-    database.setConnectOptions(
-        QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyMilliseconds));
+    database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI"));
     database.setDatabaseName(QString::fromStdString(fileUri(path, mode)));
     if (!database.open())
         return tl::unexpected(SqlFailure{database.lastError().nativeErrorCode().toInt(), 0,
@@ -67,6 +75,7 @@ Sql<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path& p
         return tl::unexpected(
             SqlFailure{SQLITE_MISUSE, 0, "Qt's driver brings an SQLite library of its own"});
     sqlite3_extended_result_codes(connection->native_, 1);
+    sqlite3_busy_handler(connection->native_, waitForLock, nullptr);
     if (!harden(connection->native_))
         return tl::unexpected(SqlFailure{SQLITE_MISUSE, 0, "SQLite refuses to be hardened"});
     if (auto settled = connection->settle(access); !settled) return tl::unexpected(settled.error());

@@ -155,11 +155,13 @@ Result<Inspection> inspect(const std::filesystem::path& path, OpenMode mode, Pag
     const auto failed = [&](const SqlFailure& failure) {
         return tl::unexpected(problemOf(failure, path, nothingDone));
     };
+    const bool held = lock && !*lock;
+    // A reader only asks whether an editor is there; it keeps none out.
+    const bool asking = !editing || denied;
+    if (asking && lock) lock->reset();
     const auto header = peekHeader(path);
     if (!header) return failed(header.error());
     if (auto no = refusedByHeader(*header)) return std::move(*no);
-
-    const bool held = lock && !*lock;
     const bool mayWrite = editing && !denied && lock && !held;
     Inspection inspection;
     auto connection =
