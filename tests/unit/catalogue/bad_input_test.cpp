@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <random>
+
 #include "catalogue_files.h"
 
 namespace fayline {
@@ -166,6 +168,33 @@ TEST(BadCatalogue2, EmptyOrBinaryFilesAreRefused) {
         texts.metals = text;
         EXPECT_FALSE(readCatalogue(texts));
     }
+}
+
+TEST(BadCatalogue2, SpoiltAtRandomItIsReadOrRefusedNeverBroken) {
+    const auto good = catalogueTexts();
+    std::mt19937 random(20260613);
+    int refused = 0;
+    for (int round = 0; round < 400; ++round) {
+        auto texts = good;
+        std::string* const files[] = {&texts.woods, &texts.metals,  &texts.threads, &texts.rods,
+                                      &texts.nuts,  &texts.washers, &texts.rules};
+        auto& text = *files[random() % 7];
+        for (unsigned i = 0; i < 1 + random() % 3; ++i) {
+            const auto place = random() % text.size();
+            if (random() % 2 == 0) {
+                text[place] = static_cast<char>(random() % 256);
+            } else {
+                text.erase(place, random() % 20);
+            }
+        }
+        const auto catalogue = readCatalogue(texts);
+        if (catalogue) continue;
+        ++refused;
+        for (const auto& problem : catalogue.error()) {
+            EXPECT_FALSE(problem.where.empty() || problem.what.empty() || problem.code.empty());
+        }
+    }
+    EXPECT_GT(refused, 100);
 }
 
 }  // namespace

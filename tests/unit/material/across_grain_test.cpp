@@ -110,8 +110,13 @@ TEST(CompressionAcross, EstimatesGrowWithGravityAndAreNeverMoreThanMemory) {
         EXPECT_EQ(estimate.standing, Standing::fromMemory);
         before = inMegapascals(estimate.value);
     }
+    // 8.8 x 0.5^1.53, 16.5 x 0.5^1.57
+    const auto soft = estimatedCompressionPerpendicularGreen(
+        WoodFamily::softwood, {SpecificGravityGreen{0.5}, Standing::read, "t"});
+    EXPECT_NEAR(inMegapascals(soft.value), 3.0473, 0.0001);
     const auto dry = estimatedCompressionPerpendicularTwelve(
         WoodFamily::softwood, {SpecificGravityTwelve{0.5}, Standing::judgement, "t"});
+    EXPECT_NEAR(inMegapascals(dry.value), 5.5573, 0.0001);
     EXPECT_EQ(dry.standing, Standing::judgement);
 }
 

@@ -37,8 +37,8 @@ struct Metal {
 std::optional<Figure<Stress>> designYield(const Metal& metal);
 /// Ultimate strength for design: guaranteed, else typical.
 std::optional<Figure<Stress>> designUltimate(const Metal& metal);
-/// Ultimate shear: as published; else 0.6 of the design ultimate (published pairs of copper alloys
-/// lie between 0.57 and 0.65).
+/// Ultimate shear: as published; else 0.6 of the design ultimate (published pairs of copper and its
+/// alloys lie between 0.56 and 0.69).
 std::optional<Figure<Stress>> designShear(const Metal& metal);
 /// Bending yield of a dowel: the mean of yield and ultimate (US design standard, appendix I).
 /// Nothing when either is missing.
