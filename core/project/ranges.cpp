@@ -58,7 +58,9 @@ Result<std::vector<std::string>> expandRange(const Project& project, std::string
     const bool frame = !bolt && what.size() > 1 && what[0] == 'F' && what[1] >= '0' && what[1] <= '9';
     if (!bolt && !frame) return std::vector<std::string>{std::string(what)};
 
-    const std::size_t dot = what.find('.', start);
+    std::size_t dot = what.find('.', start);
+    // "K.2-K.4.diameter": the dot inside the second bolt's id does not end the place.
+    if (bolt && dot != std::string_view::npos && what.substr(0, dot).ends_with("-K")) dot = what.find('.', dot + 1);
     const std::string_view place = what.substr(0, dot);
     const std::string_view rest = dot == std::string_view::npos ? std::string_view{} : what.substr(dot);
     const std::size_t dash = place.find('-');
