@@ -29,21 +29,23 @@ def proved_by_sources(root, compiled):
 
 
 def command_for(root, header, compiled):
-    """The words that compile HEADER: its folder's probe when public in core, else its nearest source's."""
+    """The words that compile HEADER: its folder's probe when public in core, else those of the nearest source, one that
+    includes it before one that does not."""
     parts = header.parts
     if parts[0] == "core" and len(parts) > 3 and parts[2] == "include":
         return commands.probe_words(compiled, parts[1])
-    best, best_shared = None, 1
+    best, best_rank = None, (1, False)
     for source, words in compiled:
-        if root not in source.parents:
+        if root not in source.parents or not source.is_file():
             continue
         shared = 0
         for mine, other in zip(parts[:-1], source.relative_to(root).parts[:-1]):
             if mine != other:
                 break
             shared += 1
-        if shared >= best_shared and (best is None or shared > best_shared):
-            best, best_shared = words, shared
+        named = any(Path(name).name == header.name for name in INCLUDE.findall(source.read_text(encoding="utf-8")))
+        if (shared, named) > best_rank:
+            best, best_rank = words, (shared, named)
     return best
 
 
