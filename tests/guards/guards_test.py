@@ -171,6 +171,12 @@ class GuardsTest(unittest.TestCase):
             ("core/material/include/material/bad.h", "#pragma once\nstruct Bad { Length l; };\n", "material/bad.h"),
             ("core/hull/private.h", "#pragma once\ninline std::string f();\n", "core/hull/private.h")], self.build)
 
+    def test_headers_alone_knows_what_it_left_out(self):
+        self.write_commands(USES)
+        self.assert_clean("headers_alone.py", self.build)
+        self.plant("tests/support.h", "#pragma once\n")
+        self.assert_finds("headers_alone.py", "tests/support.h: no target", self.build)
+
     def test_headers_alone_trusts_only_first_includes(self):
         self.write_commands(USES)
         self.plant("core/hull/include/hull/hull.h", "#pragma once\nstruct Hull { Wood w; };\n")
