@@ -20,9 +20,12 @@ BoltRules boltRules(const Catalogue& catalogue) {
     BoltRules rules;
     if (const auto* least = rule(catalogue, "lr_keel_bolt_least")) {
         rules.leastDiameter = least->length;
-        rules.source = least->source;
+        rules.diameterSource = least->source;
     }
-    if (const auto* washer = rule(catalogue, "lr_keel_washer_diameter")) rules.washerDiameters = washer->factor;
+    if (const auto* washer = rule(catalogue, "lr_keel_washer_diameter")) {
+        rules.washerDiameters = washer->factor;
+        rules.washerSource = washer->source;
+    }
     if (const auto* washer = rule(catalogue, "lr_keel_washer_thickness")) {
         rules.washerThickness = washer->factor;
         rules.washerThicknessCap = washer->needNotExceed;

@@ -22,7 +22,7 @@ std::string mm(Length length) {
 void checkRules(const BoltChoice& bolt, const BoltRules& rules, std::vector<Finding>& findings) {
     if (rules.leastDiameter && bolt.diameter < *rules.leastDiameter) {
         findings.push_back({"rule", {bolt.id}, *rules.leastDiameter - bolt.diameter,
-                            bolt.id + " is thinner than the class rule's least, " + mm(*rules.leastDiameter) + " (" + rules.source + ")",
+                            bolt.id + " is thinner than the class rule's least, " + mm(*rules.leastDiameter) + " (" + rules.diameterSource + ")",
                             {bolt.id + ".diameter=" + mm(*rules.leastDiameter)}});
     }
     if (rules.washerDiameters) {
@@ -30,7 +30,7 @@ void checkRules(const BoltChoice& bolt, const BoltRules& rules, std::vector<Find
         // A washer sold by the whole millimetre counts as the next one up.
         if (bolt.washerDiameter + millimetres(0.5) < least) {
             findings.push_back({"rule", {bolt.id}, least - bolt.washerDiameter,
-                                bolt.id + " washer is narrower than the class rule's four bolt diameters, " + mm(least) + " (" + rules.source + ")",
+                                bolt.id + " washer is narrower than the class rule's four bolt diameters, " + mm(least) + " (" + rules.washerSource + ")",
                                 {bolt.id + ".washer_diameter=" + mm(least)}});
         }
     }
@@ -39,7 +39,7 @@ void checkRules(const BoltChoice& bolt, const BoltRules& rules, std::vector<Find
         if (rules.washerThicknessCap) least = min(least, *rules.washerThicknessCap);
         if (bolt.washerThickness + millimetres(0.1) < least) {
             findings.push_back({"rule", {bolt.id}, least - bolt.washerThickness,
-                                bolt.id + " washer is thinner than the class rule's quarter of the bolt, " + mm(least) + " (" + rules.source + ")",
+                                bolt.id + " washer is thinner than the class rule's quarter of the bolt, " + mm(least) + " (" + rules.washerSource + ")",
                                 {bolt.id + ".washer_thickness=" + mm(least)}});
         }
     }

@@ -93,6 +93,11 @@ std::string decisionTitle(std::string_view what) {
     const Address& at = target->address;
     if (section == "bolt") return "ballast bolt " + at.place + " " + target->field->label;
     if (section == "bolts") return "ballast bolts: " + target->field->label;
+    if (section == "frames" || section == "floors") {
+        // A floor's label says "floor siding", right at a frame; the set's own title need not say it twice.
+        const std::string& label = target->field->label;
+        return section + ": " + (label.rfind("floor ", 0) == 0 ? label.substr(6) : label);
+    }
     if (section == "frame" || section == "floor") return at.place + " " + target->field->label;
     if (section == "offsets") {
         return "offset station " + at.place + (at.index > 0 ? " point " + std::to_string(at.index) : "") + " " +

@@ -22,7 +22,7 @@ inline BallastBoltInput keelWith(int bolts) {
         input.bolts.push_back(bolt);
     }
     input.alternateOffset = millimetres(25);
-    input.rules = {millimetres(14), 4.0, 0.25, millimetres(8), "class rule"};
+    input.rules = {millimetres(14), 4.0, 0.25, millimetres(8), "class rule", "class rule"};
     return input;
 }
 

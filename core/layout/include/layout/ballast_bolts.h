@@ -43,7 +43,7 @@ struct BoltRules {
     std::optional<double> washerDiameters;     ///< washer diameter ÷ bolt diameter
     std::optional<double> washerThickness;     ///< washer thickness ÷ bolt diameter
     std::optional<Length> washerThicknessCap;  ///< need not exceed
-    std::string source;
+    std::string diameterSource, washerSource;
     bool operator==(const BoltRules&) const = default;
 };
 
