@@ -16,6 +16,9 @@ namespace fayline::store {
 namespace {
 
 constexpr std::uintmax_t checkedAtOnceBytes = 20'000'000;
+/// SQLite takes 512 (os_unix.c, MAX_PATHNAME); this leaves room for its journal and for a file
+/// aside.
+constexpr std::size_t longestPathBytes = 450;
 constexpr int lockTries = 10;
 constexpr std::chrono::milliseconds betweenTries{20};
 constexpr const char* nothingDone = "it was not opened and is as it was";
@@ -125,6 +128,15 @@ bool nameTooLong(const std::filesystem::path& path) {
                            static_cast<std::size_t>(most);
 }
 
+Result<void> pathFits(const std::filesystem::path& path, const std::string& consequence) {
+    if (path.string().size() <= longestPathBytes) return {};
+    return tl::unexpected(Problem{"file.name", path.string(),
+                                  "the name with all its folders has " +
+                                      std::to_string(path.string().size()) + " bytes, so " +
+                                      consequence,
+                                  "at most " + std::to_string(longestPathBytes)});
+}
+
 bool isUsable(FileOutcome outcome) {
     return outcome == FileOutcome::ok || outcome == FileOutcome::migrated ||
            outcome == FileOutcome::inUse || outcome == FileOutcome::readOnly;
@@ -143,6 +155,7 @@ Result<Inspection> inspect(const std::filesystem::path& path, OpenMode mode, Pag
                            "the name of a project that is there");
         return tl::unexpected(problemOfSystem(errno, path, "the file cannot be looked at"));
     }
+    if (auto fits = pathFits(path, nothingDone); !fits) return tl::unexpected(fits.error());
     if (!S_ISREG(found.st_mode)) return notOurs("this is not a file but a folder or device");
     if (!maySet(path, R_OK))
         return tl::unexpected(Problem{"file.unreadable", path.string(),

@@ -29,6 +29,8 @@ Result<Inspection> inspect(const std::filesystem::path& path, OpenMode mode, Pag
 
 /// Whether SQLite's journal, which takes the name and "-journal", could not be made beside it.
 bool nameTooLong(const std::filesystem::path& path);
+/// A problem if SQLite cannot take a path of this length.
+Result<void> pathFits(const std::filesystem::path& path, const std::string& consequence);
 /// Whether an outcome comes with an open file.
 bool isUsable(FileOutcome outcome);
 /// A refusal as a problem.

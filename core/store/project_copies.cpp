@@ -94,6 +94,7 @@ Result<void> nameIsFree(const std::filesystem::path& path, const std::string& co
     if (std::filesystem::symlink_status(path, error).type() !=
         std::filesystem::file_type::not_found)
         return tl::unexpected(store::existsProblem(path));
+    if (auto fits = store::pathFits(path, consequence); !fits) return fits;
     if (store::nameTooLong(path))
         return tl::unexpected(
             Problem{"file.name", path.string(),

@@ -37,6 +37,19 @@ std::filesystem::path settledPath(const std::filesystem::path& path) {
     return error ? std::filesystem::absolute(path) : real;
 }
 
+/// A program killed before its journal counted for anything leaves it behind; SQLite clears it away
+/// with the next change, so one is made that changes nothing.
+void clearJournalLeftBehind(store::Connection& connection, const std::filesystem::path& path) {
+    std::error_code error;
+    if (!std::filesystem::exists(path.string() + "-journal", error)) return;
+    // Setting a value to what it is would not do: SQLite then writes nothing.
+    if (connection.run("BEGIN IMMEDIATE") &&
+        connection.run("INSERT INTO snapshot(step, decisions, state) VALUES(-1, 0, '')") &&
+        connection.run("DELETE FROM snapshot WHERE step = -1"))
+        static_cast<void>(connection.run("COMMIT"));
+    connection.rollBack();
+}
+
 }  // namespace
 
 std::string_view fileOutcomeName(FileOutcome outcome) {
@@ -79,6 +92,7 @@ Result<OpenResult> ProjectFile::open(const std::filesystem::path& path, OpenMode
     if (inspection->rows.badSnapshot && !parts->readOnly &&
         parts->connection->run("DELETE FROM snapshot"))
         inspection->what += "; the checks kept have been cleared";
+    if (!parts->readOnly) clearJournalLeftBehind(*parts->connection, real);
     OpenResult result;
     result.outcome = inspection->outcome;
     result.says = std::move(inspection->what);

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "project/journal.h"
+#include "sample_steps.h"
 #include "store/project_file.h"
 
 namespace fayline::test {
@@ -35,11 +35,6 @@ void writeBytes(const std::filesystem::path& path, const std::string& bytes);
 void overwriteInPlace(const std::filesystem::path& path, const std::string& bytes);
 
 std::vector<std::string> namesIn(const std::filesystem::path& folder);
-
-/// A step that may come next: now a decision, now an undo, a redo, a record or a note, with texts
-/// that are empty, long or not English.
-Step nextStep(const Journal& journal);
-Journal journalOf(std::int64_t steps);
 
 /// Makes a project of so many steps and closes it.
 void makeProject(const std::filesystem::path& path, std::int64_t steps);
