@@ -49,7 +49,7 @@ double nearestNumber(double value, Factor factor) {
 /// Feet-inches-eighths, when the length is exactly that.
 std::optional<std::string> threeGroups(Length value) {
     constexpr double sixteenthsPerMetre = 16.0 / 0.0254;
-    constexpr double mostSixteenths = 1.0e12;
+    constexpr double mostSixteenths = 192.0 * 999'999'999.0;  // feet of nine digits are read
     const double nearest = std::round(std::abs(value.si()) * sixteenthsPerMetre);
     if (nearest > mostSixteenths) return std::nullopt;
     const auto sixteenths = static_cast<std::int64_t>(nearest);

@@ -48,6 +48,8 @@ TEST(ExactText, FeetInchesEighthsWhereTheyHoldTheValue) {
     EXPECT_EQ(exactText(length("-40 5/16 in"), unit), "-3-4-2+");
     EXPECT_EQ(exactText(length("0 in"), unit), "0-0-0");
     EXPECT_EQ(exactText(length("40.3 in"), unit), "40.3 in");
+    EXPECT_EQ(exactText(length("999999999 ft"), unit), "999999999-0-0");
+    EXPECT_EQ(exactText(length("1000000000 ft"), unit), "12000000000 in");
 }
 
 TEST(NumberIn, HasNoNoiseOfConversion) {

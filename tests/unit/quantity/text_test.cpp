@@ -57,6 +57,8 @@ TEST(Text, DidYouMean) {
     EXPECT_EQ(didYouMean("balast.mas", names), "ballast.mass");
     EXPECT_EQ(didYouMean("rudder", names), std::nullopt);
     EXPECT_EQ(didYouMean("k", names), std::nullopt);
+    EXPECT_EQ(didYouMean("abc", std::vector<std::string>{"abx", "xyz"}), "abx");
+    EXPECT_EQ(didYouMean("abc", std::vector<std::string>{"xyz"}), std::nullopt);
     EXPECT_EQ(didYouMean(std::string(100'000, 'k'), names), std::nullopt);
 }
 
