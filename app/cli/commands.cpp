@@ -1,9 +1,6 @@
 #include "commands.h"
 
-#include <filesystem>
-#include <fstream>
 #include <ostream>
-#include <sstream>
 
 #include "new_project.h"
 #include "project/decide.h"
@@ -15,7 +12,6 @@ namespace fayline::cli {
 namespace {
 
 using Done = ResultAll<void>;
-constexpr std::uintmax_t largestOffsets = 8U << 20U;
 
 Done failed(Problem problem) { return tl::unexpected(Problems{std::move(problem)}); }
 
@@ -26,18 +22,6 @@ void noteProblems(const Session& session, std::ostream& err) {
 }
 
 ResultAll<Catalogue> catalogueOrProblems() { return builtInCatalogue(); }
-
-Result<std::string> readFile(const std::filesystem::path& path) {
-    std::error_code error;
-    if (!std::filesystem::exists(path, error)) return tl::unexpected(Problem{"file.missing", path.string(), "there is no such file", "an existing file"});
-    if (!std::filesystem::is_regular_file(path, error)) return tl::unexpected(Problem{"file.kind", path.string(), "it is not a plain file", "a CSV file"});
-    if (std::filesystem::file_size(path, error) > largestOffsets) return tl::unexpected(Problem{"file.large", path.string(), "it is over 8 MB", "a table of offsets"});
-    std::ifstream file(path, std::ios::binary);
-    std::ostringstream text;
-    text << file.rdbuf();
-    if (!file) return tl::unexpected(Problem{"file.read", path.string(), "it cannot be read", "a file you may read"});
-    return text.str();
-}
 
 Done createAt(const std::string& path, const std::vector<Step>& steps, std::ostream& out) {
     const auto created = ProjectFile::create(path, steps, programName());
@@ -64,12 +48,9 @@ Done demo(const Arguments& arguments, std::ostream& out, std::ostream&) {
 Done import(const Arguments& arguments, std::ostream& out, std::ostream&) {
     const auto to = wanted(arguments, "--to");
     if (!to) return failed(to.error());
-    const std::filesystem::path path = arguments.operands[0];
-    const auto text = readFile(path);
-    if (!text) return failed(text.error());
     const auto catalogue = catalogueOrProblems();
     if (!catalogue) return tl::unexpected(catalogue.error());
-    const auto steps = stepsFromOffsets(*text, path.filename().string(), *catalogue);
+    const auto steps = stepsFromOffsetsFile(arguments.operands[0], *catalogue);
     if (!steps) return tl::unexpected(steps.error());
     return createAt(*to, *steps, out);
 }

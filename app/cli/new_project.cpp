@@ -1,5 +1,8 @@
 #include "new_project.h"
 
+#include <fstream>
+#include <sstream>
+
 #include "project/decide.h"
 #include "quantity/text.h"
 #include "session.h"
@@ -24,6 +27,20 @@ Result<void> decideInto(Growing& growing, const std::vector<std::pair<std::strin
         if (auto done = applyChange(growing.project, change.what, change.newText); !done) return done;
     }
     return growing.journal.append(std::move(*step));
+}
+
+constexpr std::uintmax_t largestFile = 8U << 20U;
+
+Result<std::string> readFile(const std::filesystem::path& path) {
+    std::error_code error;
+    if (!std::filesystem::exists(path, error)) return tl::unexpected(Problem{"file.missing", path.string(), "there is no such file", "an existing file"});
+    if (!std::filesystem::is_regular_file(path, error)) return tl::unexpected(Problem{"file.kind", path.string(), "it is not a plain file", "a CSV file"});
+    if (std::filesystem::file_size(path, error) > largestFile) return tl::unexpected(Problem{"file.large", path.string(), "it is over 8 MB", "a table of offsets"});
+    std::ifstream file(path, std::ios::binary);
+    std::ostringstream text;
+    text << file.rdbuf();
+    if (!file) return tl::unexpected(Problem{"file.read", path.string(), "it cannot be read", "a file you may read"});
+    return text.str();
 }
 
 /// One block of a decisions text: its lines and the reason above it.
@@ -91,6 +108,12 @@ ResultAll<std::vector<Step>> stepsFromOffsets(std::string_view text, const std::
         return tl::unexpected(Problems{done.error()});
     }
     return growing.journal.steps();
+}
+
+ResultAll<std::vector<Step>> stepsFromOffsetsFile(const std::filesystem::path& path, const Catalogue& catalogue) {
+    const auto text = readFile(path);
+    if (!text) return tl::unexpected(Problems{text.error()});
+    return stepsFromOffsets(*text, path.filename().string(), catalogue);
 }
 
 ResultAll<std::vector<Step>> stepsFromDecisions(std::vector<Step> steps, std::string_view text, const std::string& fileName,

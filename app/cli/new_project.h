@@ -1,5 +1,6 @@
 #pragma once
 
+#include <filesystem>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,6 +14,9 @@ namespace fayline::cli {
 
 /// The steps a new project begins with when made from a table of offsets: one step that decides every point.
 ResultAll<std::vector<Step>> stepsFromOffsets(std::string_view text, const std::string& fileName, const Catalogue& catalogue);
+
+/// The same from a file on disk, read whole (8 MB at the most).
+ResultAll<std::vector<Step>> stepsFromOffsetsFile(const std::filesystem::path& path, const Catalogue& catalogue);
 
 /// The demo hull: its offsets, then its decisions, each group with its reason.
 ResultAll<std::vector<Step>> demoSteps(const Catalogue& catalogue);
