@@ -19,18 +19,21 @@ using namespace fayline;
 #ifdef FAYLINE_HAS_WINDOW
 
 bool hasDisplay() {
-    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") || qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 }
 
 int openWindow(int argc, char** argv, const std::vector<std::string>& words) {
     if (!hasDisplay()) {
-        std::cerr << "fayline: display: there is none for the window; give a command instead, see fayline --help\n";
+        std::cerr << "fayline: display: there is none for the window; give a command instead, see "
+                     "fayline --help\n";
         return 1;
     }
     QApplication application(argc, argv);
     auto catalogue = cli::builtInCatalogue();
     if (!catalogue) {
-        for (const Problem& problem : catalogue.error()) std::cerr << "fayline: " << problem.line() << "\n";
+        for (const Problem& problem : catalogue.error())
+            std::cerr << "fayline: " << problem.line() << "\n";
         return 1;
     }
     WindowServices services;
@@ -39,9 +42,12 @@ int openWindow(int argc, char** argv, const std::vector<std::string>& words) {
     services.who = cli::personNow();
     services.now = cli::timeNow;
     services.blank = [] { return ResultAll<std::vector<Step>>(std::vector<Step>{}); };
-    services.fromOffsets = [known = services.catalogue](const std::filesystem::path& path) { return cli::stepsFromOffsetsFile(path, *known); };
+    services.fromOffsets = [known = services.catalogue](const std::filesystem::path& path) {
+        return cli::stepsFromOffsetsFile(path, *known);
+    };
     services.demo = [known = services.catalogue] { return cli::demoSteps(*known); };
-    const auto file = words.empty() ? std::nullopt : std::optional(QString::fromStdString(words.front()));
+    const auto file =
+        words.empty() ? std::nullopt : std::optional(QString::fromStdString(words.front()));
     return runWindow(application, file, std::move(services));
 }
 
@@ -57,14 +63,16 @@ int openWindow(int, char**, const std::vector<std::string>&) {
 /// A word that is neither a command nor a file is a mistyped command.
 bool namesAFile(const std::string& word) {
     std::error_code error;
-    return std::filesystem::exists(word, error) || std::filesystem::path(word).extension() == ".fayline";
+    return std::filesystem::exists(word, error) ||
+           std::filesystem::path(word).extension() == ".fayline";
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
-    if (cli::isCommandLine(words) || words.size() > 1 || (words.size() == 1 && !namesAFile(words.front()))) {
+    if (cli::isCommandLine(words) || words.size() > 1 ||
+        (words.size() == 1 && !namesAFile(words.front()))) {
         const QCoreApplication application(argc, argv);
         return cli::runCommandLine(words, std::cout, std::cerr);
     }

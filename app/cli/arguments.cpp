@@ -16,7 +16,9 @@ Problem unknownOption(const CommandSpec& spec, const std::string& word) {
     }
     const auto near = didYouMean(word, names);
     return {"option.unknown", word, "there is no such option for " + spec.name,
-            near ? "did you mean " + *near + "?" : all.empty() ? "it takes none" : "one of " + all};
+            near          ? "did you mean " + *near + "?"
+            : all.empty() ? "it takes none"
+                          : "one of " + all};
 }
 
 }  // namespace
@@ -45,19 +47,27 @@ Result<Arguments> readArguments(const CommandSpec& spec, const std::vector<std::
             value = word.substr(equals + 1);
             word.resize(equals);
         }
-        const auto option = std::find_if(spec.options.begin(), spec.options.end(), [&](const OptionSpec& o) { return o.name == word; });
+        const auto option = std::find_if(spec.options.begin(), spec.options.end(),
+                                         [&](const OptionSpec& o) { return o.name == word; });
         if (option == spec.options.end()) return tl::unexpected(unknownOption(spec, word));
-        if (arguments.has(word)) return tl::unexpected(Problem{"option.twice", word, "it is given twice", "once"});
+        if (arguments.has(word))
+            return tl::unexpected(Problem{"option.twice", word, "it is given twice", "once"});
         if (option->takesValue && !value) {
-            if (i + 1 >= words.size()) return tl::unexpected(Problem{"option.value", word, "it has nothing after it", option->meaning});
+            if (i + 1 >= words.size())
+                return tl::unexpected(
+                    Problem{"option.value", word, "it has nothing after it", option->meaning});
             value = words[++i];
         }
-        if (!option->takesValue && value) return tl::unexpected(Problem{"option.value", word, "it takes no value", "the option alone"});
+        if (!option->takesValue && value)
+            return tl::unexpected(
+                Problem{"option.value", word, "it takes no value", "the option alone"});
         arguments.options[word] = value.value_or("");
     }
     if (arguments.operands.size() < spec.least || arguments.operands.size() > spec.most) {
-        return tl::unexpected(Problem{"operands", spec.name, "it is given " + std::to_string(arguments.operands.size()) + " operands",
-                                      "fayline " + spec.name + " " + spec.operands});
+        return tl::unexpected(
+            Problem{"operands", spec.name,
+                    "it is given " + std::to_string(arguments.operands.size()) + " operands",
+                    "fayline " + spec.name + " " + spec.operands});
     }
     return arguments;
 }

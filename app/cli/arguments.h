@@ -33,7 +33,8 @@ struct Arguments {
     [[nodiscard]] std::optional<std::string> value(const std::string& option) const;
 };
 
-/// Reads what follows the command's name. Options may stand anywhere; `--` ends them; `--to=FILE` and `--to FILE` are one.
+/// Reads what follows the command's name. Options may stand anywhere; `--` ends them; `--to=FILE`
+/// and `--to FILE` are one.
 Result<Arguments> readArguments(const CommandSpec& spec, const std::vector<std::string>& words);
 
 }  // namespace fayline::cli

@@ -17,13 +17,16 @@ void printHelp(std::ostream& out) {
     for (const Command& command : commands()) {
         std::string usage = "  fayline " + command.spec.name + " " + command.spec.operands;
         for (const OptionSpec& option : command.spec.options) {
-            if (option.name != "--to") usage += " [" + option.name + (option.takesValue ? " TEXT]" : "]");
+            if (option.name != "--to")
+                usage += " [" + option.name + (option.takesValue ? " TEXT]" : "]");
         }
         out << usage << "\n        " << command.spec.summary << "\n";
     }
     out << "  fayline --help | --version\n\n"
-           "Quantities carry their unit: \"1 1/2 in\", \"38 mm\", \"250 lb\". Ranges: F8-F10.floor.kind=sawn, K.2-K.4.diameter=\"5/8 in\".\n"
-           "Exit: 0 done, 1 refused or failed with nothing written, 2 the command line was wrong.\n\n";
+           "Quantities carry their unit: \"1 1/2 in\", \"38 mm\", \"250 lb\". Ranges: "
+           "F8-F10.floor.kind=sawn, K.2-K.4.diameter=\"5/8 in\".\n"
+           "Exit: 0 done, 1 refused or failed with nothing written, 2 the command line was "
+           "wrong.\n\n";
     for (const std::string& caution : standingCautions()) out << caution << "\n";
 }
 
@@ -34,7 +37,8 @@ int wrong(const Problem& problem, std::ostream& err) {
 
 /// Problems that are about the words typed, not about what they were asked to do.
 bool aboutTheCommandLine(const Problems& problems) {
-    return problems.size() == 1 && (problems.front().code.rfind("option.", 0) == 0 || problems.front().code == "decide.form");
+    return problems.size() == 1 && (problems.front().code.rfind("option.", 0) == 0 ||
+                                    problems.front().code == "decide.form");
 }
 
 }  // namespace
@@ -42,7 +46,8 @@ bool aboutTheCommandLine(const Problems& problems) {
 bool isCommandLine(const std::vector<std::string>& words) {
     if (words.empty()) return false;
     if (words.front().substr(0, 2) == "--") return true;
-    return std::any_of(commands().begin(), commands().end(), [&](const Command& c) { return c.spec.name == words.front(); });
+    return std::any_of(commands().begin(), commands().end(),
+                       [&](const Command& c) { return c.spec.name == words.front(); });
 }
 
 int runCommandLine(const std::vector<std::string>& words, std::ostream& out, std::ostream& err) {
@@ -55,12 +60,16 @@ int runCommandLine(const std::vector<std::string>& words, std::ostream& out, std
         out << programName() << "\n";
         return 0;
     }
-    const auto command = std::find_if(commands().begin(), commands().end(), [&](const Command& c) { return c.spec.name == words.front(); });
+    const auto command = std::find_if(commands().begin(), commands().end(), [&](const Command& c) {
+        return c.spec.name == words.front();
+    });
     if (command == commands().end()) {
         std::vector<std::string> names;
         for (const Command& c : commands()) names.push_back(c.spec.name);
         const auto near = didYouMean(words.front(), names);
-        return wrong({"command.unknown", words.front(), "there is no such command", near ? "did you mean " + *near + "?" : "see fayline --help"}, err);
+        return wrong({"command.unknown", words.front(), "there is no such command",
+                      near ? "did you mean " + *near + "?" : "see fayline --help"},
+                     err);
     }
     const auto arguments = readArguments(command->spec, {words.begin() + 1, words.end()});
     if (!arguments) return wrong(arguments.error(), err);

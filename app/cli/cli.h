@@ -6,11 +6,12 @@
 
 namespace fayline::cli {
 
-/// Whether the words are for the command line (a command, --help, --version) rather than the window.
+/// Whether the words are for the command line (a command, --help, --version) rather than the
+/// window.
 bool isCommandLine(const std::vector<std::string>& words);
 
-/// Runs one command. Results go to `out`, messages to `err`. Exit: 0 done, 1 refused or failed with nothing written,
-/// 2 the command line was wrong.
+/// Runs one command. Results go to `out`, messages to `err`. Exit: 0 done, 1 refused or failed with
+/// nothing written, 2 the command line was wrong.
 int runCommandLine(const std::vector<std::string>& words, std::ostream& out, std::ostream& err);
 
 }  // namespace fayline::cli

@@ -13,15 +13,21 @@ namespace {
 
 using Done = ResultAll<void>;
 
-Done failed(Problem problem) { return tl::unexpected(Problems{std::move(problem)}); }
+Done failed(Problem problem) {
+    return tl::unexpected(Problems{std::move(problem)});
+}
 
 void noteProblems(const Session& session, std::ostream& err) {
     if (!session.opened.says.empty()) err << "fayline: note: " << session.opened.says << "\n";
-    for (const Problem& problem : session.problems) err << "fayline: note: " << problem.line() << "\n";
-    for (const Problem& problem : session.results->problems) err << "fayline: note: " << problem.line() << "\n";
+    for (const Problem& problem : session.problems)
+        err << "fayline: note: " << problem.line() << "\n";
+    for (const Problem& problem : session.results->problems)
+        err << "fayline: note: " << problem.line() << "\n";
 }
 
-ResultAll<Catalogue> catalogueOrProblems() { return builtInCatalogue(); }
+ResultAll<Catalogue> catalogueOrProblems() {
+    return builtInCatalogue();
+}
 
 Done createAt(const std::string& path, const std::vector<Step>& steps, std::ostream& out) {
     const auto created = ProjectFile::create(path, steps, programName());
@@ -32,7 +38,8 @@ Done createAt(const std::string& path, const std::vector<Step>& steps, std::ostr
 
 Result<std::string> wanted(const Arguments& arguments, const char* option) {
     if (auto value = arguments.value(option)) return *value;
-    return tl::unexpected(Problem{"option.needed", option, "it is not given", std::string(option) + " FILE"});
+    return tl::unexpected(
+        Problem{"option.needed", option, "it is not given", std::string(option) + " FILE"});
 }
 
 Done demo(const Arguments& arguments, std::ostream& out, std::ostream&) {
@@ -68,27 +75,36 @@ Done show(const Arguments& arguments, std::ostream& out, std::ostream& err, Prin
 }
 
 Done hull(const Arguments& arguments, std::ostream& out, std::ostream& err) {
-    return show(arguments, out, err, [&](const Session& s) { return arguments.has("--json") ? hullJson(s) : hullText(s); });
+    return show(arguments, out, err, [&](const Session& s) {
+        return arguments.has("--json") ? hullJson(s) : hullText(s);
+    });
 }
 
 Done margins(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     return show(arguments, out, err, [&](const Session& s) -> Result<std::string> {
-        return arguments.has("--json") ? marginsJson(s) : arguments.has("--csv") ? marginsCsv(s) : marginsText(s);
+        return arguments.has("--json")  ? marginsJson(s)
+               : arguments.has("--csv") ? marginsCsv(s)
+                                        : marginsText(s);
     });
 }
 
 Done holes(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     return show(arguments, out, err, [&](const Session& s) -> Result<std::string> {
-        return arguments.has("--json") ? holesJson(s) : arguments.has("--csv") ? holesCsv(s) : holesText(s);
+        return arguments.has("--json")  ? holesJson(s)
+               : arguments.has("--csv") ? holesCsv(s)
+                                        : holesText(s);
     });
 }
 
 Done journal(const Arguments& arguments, std::ostream& out, std::ostream& err) {
-    return show(arguments, out, err, [&](const Session& s) -> Result<std::string> { return arguments.has("--json") ? journalJson(s) : journalText(s); });
+    return show(arguments, out, err, [&](const Session& s) -> Result<std::string> {
+        return arguments.has("--json") ? journalJson(s) : journalText(s);
+    });
 }
 
 StepBy byOf(const Arguments& arguments) {
-    return {arguments.value("--who").value_or(personNow()), arguments.value("--why").value_or(""), timeNow()};
+    return {arguments.value("--who").value_or(personNow()), arguments.value("--why").value_or(""),
+            timeNow()};
 }
 
 /// Opens for editing, makes one step, writes it.
@@ -97,7 +113,8 @@ Done oneStep(const Arguments& arguments, std::ostream& out, std::ostream& err, P
     const auto session = openSession(arguments.operands[0], OpenMode::readWrite);
     if (!session) return tl::unexpected(session.error());
     if (session->opened.file->isReadOnly()) {
-        return failed({"file.read_only", arguments.operands[0], session->opened.says, "a file that can be written"});
+        return failed({"file.read_only", arguments.operands[0], session->opened.says,
+                       "a file that can be written"});
     }
     const Result<Step> step = prepare(*session);
     if (!step) {
@@ -105,7 +122,8 @@ Done oneStep(const Arguments& arguments, std::ostream& out, std::ostream& err, P
         err << "fayline: note: " << step.error().line() << "\n";
         return {};
     }
-    if (const auto written = session->opened.file->append(*step); !written) return failed(written.error());
+    if (const auto written = session->opened.file->append(*step); !written)
+        return failed(written.error());
     out << "step " << step->number << ": " << step->title << "\n";
     return {};
 }
@@ -115,27 +133,38 @@ Done decide(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     for (std::size_t i = 1; i < arguments.operands.size(); ++i) {
         const std::string& word = arguments.operands[i];
         const auto equals = word.find('=');
-        if (equals == std::string::npos || equals == 0) return failed({"decide.form", word, "it decides nothing", "WHAT=VALUE, like \"K.5.diameter=5/8 in\""});
-        typed.emplace_back(trimmed(std::string_view(word).substr(0, equals)), word.substr(equals + 1));
+        if (equals == std::string::npos || equals == 0)
+            return failed({"decide.form", word, "it decides nothing",
+                           "WHAT=VALUE, like \"K.5.diameter=5/8 in\""});
+        typed.emplace_back(trimmed(std::string_view(word).substr(0, equals)),
+                           word.substr(equals + 1));
     }
-    return oneStep(arguments, out, err, [&](const Session& s) { return prepareDecisions(s.journal(), s.project, *s.catalogue, typed, byOf(arguments)); });
+    return oneStep(arguments, out, err, [&](const Session& s) {
+        return prepareDecisions(s.journal(), s.project, *s.catalogue, typed, byOf(arguments));
+    });
 }
 
 Done undo(const Arguments& arguments, std::ostream& out, std::ostream& err) {
-    return oneStep(arguments, out, err, [&](const Session& s) { return s.journal().prepareUndo(byOf(arguments)); });
+    return oneStep(arguments, out, err,
+                   [&](const Session& s) { return s.journal().prepareUndo(byOf(arguments)); });
 }
 
 Done redo(const Arguments& arguments, std::ostream& out, std::ostream& err) {
-    return oneStep(arguments, out, err, [&](const Session& s) { return s.journal().prepareRedo(byOf(arguments)); });
+    return oneStep(arguments, out, err,
+                   [&](const Session& s) { return s.journal().prepareRedo(byOf(arguments)); });
 }
 
 Done verify(const Arguments& arguments, std::ostream& out, std::ostream&) {
     const auto verified = ProjectFile::verify(arguments.operands[0]);
     if (!verified) return failed(verified.error());
-    out << (arguments.has("--json") ? verifyJson(*verified) : verifyText(arguments.operands[0], *verified));
+    out << (arguments.has("--json") ? verifyJson(*verified)
+                                    : verifyText(arguments.operands[0], *verified));
     using enum FileOutcome;
-    if (verified->outcome == ok || verified->outcome == migrated || verified->outcome == inUse || verified->outcome == readOnly) return {};
-    return failed({"file." + std::string(fileOutcomeName(verified->outcome)), arguments.operands[0], verified->says, ""});
+    if (verified->outcome == ok || verified->outcome == migrated || verified->outcome == inUse ||
+        verified->outcome == readOnly)
+        return {};
+    return failed({"file." + std::string(fileOutcomeName(verified->outcome)), arguments.operands[0],
+                   verified->says, ""});
 }
 
 }  // namespace
@@ -148,13 +177,28 @@ const std::vector<Command>& commands() {
     static const OptionSpec why{"--why", true, "the reason, kept in the journal"};
     static const std::vector<Command> all{
         {{"demo", "--to FILE", 0, 0, {to}, "make the demo hull's project file"}, demo},
-        {{"import", "OFFSETS.csv --to FILE", 1, 1, {to}, "make a project file from a table of offsets"}, import},
+        {{"import",
+          "OFFSETS.csv --to FILE",
+          1,
+          1,
+          {to},
+          "make a project file from a table of offsets"},
+         import},
         {{"hull", "FILE", 1, 1, {json}, "the hull afloat: displacement, centre, sections"}, hull},
-        {{"margins", "FILE", 1, 1, {json, csv}, "loads, equilibrium and every margin, worst first"}, margins},
-        {{"holes", "FILE", 1, 1, {json, csv}, "where each hole is, and what is wrong with it"}, holes},
-        {{"decide", "FILE WHAT=VALUE…", 2, 10000, {who, why}, "make one step of decisions; an empty VALUE goes back to the rule"}, decide},
+        {{"margins", "FILE", 1, 1, {json, csv}, "loads, equilibrium and every margin, worst first"},
+         margins},
+        {{"holes", "FILE", 1, 1, {json, csv}, "where each hole is, and what is wrong with it"},
+         holes},
+        {{"decide",
+          "FILE WHAT=VALUE…",
+          2,
+          10000,
+          {who, why},
+          "make one step of decisions; an empty VALUE goes back to the rule"},
+         decide},
         {{"undo", "FILE", 1, 1, {who, why}, "take the last decision back"}, undo},
-        {{"redo", "FILE", 1, 1, {who, why}, "bring the decision taken back into force again"}, redo},
+        {{"redo", "FILE", 1, 1, {who, why}, "bring the decision taken back into force again"},
+         redo},
         {{"journal", "FILE", 1, 1, {json}, "every step: what, who, when, why"}, journal},
         {{"verify", "FILE", 1, 1, {json}, "check a project file whole"}, verify},
     };

@@ -25,7 +25,9 @@ Json holeJson(const Hole& hole) {
     json["grip_mm"] = mm(hole.grip);
     json["steps"] = Json::array();
     for (const HoleStep& step : hole.steps) {
-        json["steps"].push_back({{"drill", step.drill}, {"diameter_mm", mm(step.diameter)}, {"depth_mm", mm(step.depth)}});
+        json["steps"].push_back({{"drill", step.drill},
+                                 {"diameter_mm", mm(step.diameter)},
+                                 {"depth_mm", mm(step.depth)}});
     }
     json["bung_mm"] = mm(hole.bung);
     json["locked"] = hole.locked;
@@ -34,10 +36,16 @@ Json holeJson(const Hole& hole) {
 }
 
 Json findingJson(const Finding& finding) {
-    return {{"kind", finding.kind}, {"holes", finding.holes}, {"missing_mm", mm(finding.missing)}, {"says", finding.says}, {"cure", finding.cure}};
+    return {{"kind", finding.kind},
+            {"holes", finding.holes},
+            {"missing_mm", mm(finding.missing)},
+            {"says", finding.says},
+            {"cure", finding.cure}};
 }
 
-std::string millimetreCell(Length length) { return exactText(numberIn(length, LengthUnit::mm)); }
+std::string millimetreCell(Length length) {
+    return exactText(numberIn(length, LengthUnit::mm));
+}
 
 }  // namespace
 
@@ -53,24 +61,32 @@ std::string holesJson(const Session& session) {
 }
 
 std::string holesCsv(const Session& session) {
-    std::string text = csvLine({"id", "mark", "frame", "side", "face", "group", "kind", "start_x_mm", "start_y_mm", "start_z_mm", "end_x_mm",
-                                "end_y_mm", "end_z_mm", "diameter_mm", "length_mm", "grip_mm"});
+    std::string text = csvLine({"id", "mark", "frame", "side", "face", "group", "kind",
+                                "start_x_mm", "start_y_mm", "start_z_mm", "end_x_mm", "end_y_mm",
+                                "end_z_mm", "diameter_mm", "length_mm", "grip_mm"});
     for (const Hole& h : session.results->ballastBolts->holes) {
-        text += csvLine({h.id, h.mark, h.frame, h.side, h.face, h.group, h.kind, millimetreCell(h.start.x), millimetreCell(h.start.y),
-                         millimetreCell(h.start.z), millimetreCell(h.end.x), millimetreCell(h.end.y), millimetreCell(h.end.z),
-                         millimetreCell(h.diameter), millimetreCell(h.length), millimetreCell(h.grip)});
+        text += csvLine(
+            {h.id, h.mark, h.frame, h.side, h.face, h.group, h.kind, millimetreCell(h.start.x),
+             millimetreCell(h.start.y), millimetreCell(h.start.z), millimetreCell(h.end.x),
+             millimetreCell(h.end.y), millimetreCell(h.end.z), millimetreCell(h.diameter),
+             millimetreCell(h.length), millimetreCell(h.grip)});
     }
     return text;
 }
 
 std::string holesText(const Session& session) {
     const BallastBoltLayout& layout = *session.results->ballastBolts;
-    const LengthStyle style = session.project.hull.units == "millimetres" ? LengthStyle::millimetres : LengthStyle::inchFractions;
-    std::string text = session.name() + ": " + std::to_string(layout.holes.size()) + " holes, " + std::to_string(layout.findings.size()) + " findings\n\n";
+    const LengthStyle style = session.project.hull.units == "millimetres"
+                                  ? LengthStyle::millimetres
+                                  : LengthStyle::inchFractions;
+    std::string text = session.name() + ": " + std::to_string(layout.holes.size()) + " holes, " +
+                       std::to_string(layout.findings.size()) + " findings\n\n";
     for (const Hole& h : layout.holes) {
-        text += h.id + "  " + displayLength(h.diameter, style) + " rod " + displayLength(h.length, style) + " long, grip " +
-                displayLength(h.grip, style) + ", at " + displayLength(h.start.x, style) + " aft" +
-                (h.side.empty() ? ", on the centreline" : ", " + displayLength(abs(h.start.y), style) + " to " + h.side) +
+        text += h.id + "  " + displayLength(h.diameter, style) + " rod " +
+                displayLength(h.length, style) + " long, grip " + displayLength(h.grip, style) +
+                ", at " + displayLength(h.start.x, style) + " aft" +
+                (h.side.empty() ? ", on the centreline"
+                                : ", " + displayLength(abs(h.start.y), style) + " to " + h.side) +
                 (h.frame.empty() ? "" : ", " + h.frame) + "\n";
     }
     if (!layout.findings.empty()) text += "\n";

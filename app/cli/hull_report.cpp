@@ -12,7 +12,9 @@ Result<Hydrostatics> bodyOf(const Session& session) {
     const Results& results = *session.results;
     if (results.afloat->body) return *results.afloat->body;
     if (!results.hull->problems.empty()) return tl::unexpected(results.hull->problems.front());
-    return tl::unexpected(Problem{"hull.none", session.opened.file->path().string(), results.afloat->why, "offsets: fayline import OFFSETS.csv --to FILE"});
+    return tl::unexpected(Problem{"hull.none", session.opened.file->path().string(),
+                                  results.afloat->why,
+                                  "offsets: fayline import OFFSETS.csv --to FILE"});
 }
 
 Json figuresJson(const char* idKey, const SectionFigures& figures) {
@@ -53,11 +55,13 @@ Result<std::string> hullJson(const Session& session) {
         json["ballast"] = nullptr;
     }
     json["stations"] = Json::array();
-    for (const auto& figures : stationFigures(*results.hull->surface, body->waterline)) json["stations"].push_back(figuresJson("station", figures));
+    for (const auto& figures : stationFigures(*results.hull->surface, body->waterline))
+        json["stations"].push_back(figuresJson("station", figures));
     json["frames"] = Json::array();
     for (const FramePlace& frame : results.structure->frames) {
         if (!frame.inHull) continue;
-        json["frames"].push_back(figuresJson("frame", sectionFigures(*results.hull->surface, frame.id, frame.x, body->waterline)));
+        json["frames"].push_back(figuresJson(
+            "frame", sectionFigures(*results.hull->surface, frame.id, frame.x, body->waterline)));
     }
     addCautions(json, &results);
     return jsonText(json);
@@ -73,12 +77,15 @@ Result<std::string> hullText(const Session& session) {
     std::string text = session.name() + "\n";
     text += "waterline        " + length(body->waterline) + " above base\n";
     text += "displacement     " + displayMass(body->displacement, units, 4);
-    if (const auto& stated = session.project.hull.displacement) text += " (stated " + displayMass(*stated, units, 4) + ")";
-    text += "\ncentre           " + length(body->centre.x) + " aft, " + length(body->centre.z) + " above base\n";
+    if (const auto& stated = session.project.hull.displacement)
+        text += " (stated " + displayMass(*stated, units, 4) + ")";
+    text += "\ncentre           " + length(body->centre.x) + " aft, " + length(body->centre.z) +
+            " above base\n";
     text += "wetted length    " + length(body->wettedLength) + "\n";
     if (const auto& ballast = session.results->structure->ballast) {
-        text += "ballast          " + displayMass(ballast->mass, units, 4) + " (its shape gives " + displayMass(ballast->fromShape, units, 4) +
-                "), centre " + length(ballast->centreBelow) + " below its top\n";
+        text += "ballast          " + displayMass(ballast->mass, units, 4) + " (its shape gives " +
+                displayMass(ballast->fromShape, units, 4) + "), centre " +
+                length(ballast->centreBelow) + " below its top\n";
     }
     return text;
 }

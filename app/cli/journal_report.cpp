@@ -6,8 +6,12 @@
 namespace fayline::cli {
 namespace {
 
-Json textOrNull(const std::optional<std::string>& text) { return text ? Json(*text) : Json(nullptr); }
-Json stepOrNull(const std::optional<std::int64_t>& step) { return step ? Json(*step) : Json(nullptr); }
+Json textOrNull(const std::optional<std::string>& text) {
+    return text ? Json(*text) : Json(nullptr);
+}
+Json stepOrNull(const std::optional<std::int64_t>& step) {
+    return step ? Json(*step) : Json(nullptr);
+}
 
 Json stepJson(const Step& step) {
     Json json;
@@ -20,7 +24,9 @@ Json stepJson(const Step& step) {
     json["target"] = stepOrNull(step.target);
     json["changes"] = Json::array();
     for (const Change& change : step.changes) {
-        json["changes"].push_back({{"what", change.what}, {"old", textOrNull(change.oldText)}, {"new", textOrNull(change.newText)}});
+        json["changes"].push_back({{"what", change.what},
+                                   {"old", textOrNull(change.oldText)},
+                                   {"new", textOrNull(change.newText)}});
     }
     json["hash"] = step.hash;
     return json;
@@ -41,12 +47,17 @@ std::string journalJson(const Session& session) {
 std::string journalText(const Session& session) {
     std::string text;
     for (const Step& step : session.journal().steps()) {
-        text += std::to_string(step.number) + "  " + step.at + "  " + step.who + "  " + std::string(stepKindName(step.kind)) + "  " + step.title;
+        text += std::to_string(step.number) + "  " + step.at + "  " + step.who + "  " +
+                std::string(stepKindName(step.kind)) + "  " + step.title;
         if (!step.why.empty()) text += "  — " + step.why;
         text += "\n";
     }
-    if (const auto undo = session.journal().nextUndo()) text += "undo takes back step " + std::to_string(*undo) + ": " + session.journal().nextUndoTitle() + "\n";
-    if (const auto redo = session.journal().nextRedo()) text += "redo brings back step " + std::to_string(*redo) + ": " + session.journal().nextRedoTitle() + "\n";
+    if (const auto undo = session.journal().nextUndo())
+        text += "undo takes back step " + std::to_string(*undo) + ": " +
+                session.journal().nextUndoTitle() + "\n";
+    if (const auto redo = session.journal().nextRedo())
+        text += "redo brings back step " + std::to_string(*redo) + ": " +
+                session.journal().nextRedoTitle() + "\n";
     return text;
 }
 
@@ -61,7 +72,8 @@ std::string verifyJson(const VerifyResult& verified) {
 }
 
 std::string verifyText(const std::filesystem::path& path, const VerifyResult& verified) {
-    std::string text = path.string() + ": " + std::string(fileOutcomeName(verified.outcome)) + ", last good step " + std::to_string(verified.step);
+    std::string text = path.string() + ": " + std::string(fileOutcomeName(verified.outcome)) +
+                       ", last good step " + std::to_string(verified.step);
     if (verified.firstBadStep) text += ", first bad step " + std::to_string(*verified.firstBadStep);
     if (!verified.says.empty()) text += "\n" + verified.says;
     return text + "\n";

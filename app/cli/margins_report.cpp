@@ -17,7 +17,9 @@ Json caseJson(const CaseLoads& loads) {
     json["kind_of_load"] = nameOf(loads.settings.kind);
     json["load_factor"] = loads.settings.factor;
     json["keel_axis_z_mm"] = mm(loads.axisHeight);
-    json["total"] = {{"force_N", newton(loads.total)}, {"moment_Nm", newtonMetre(loads.totalMoment)}, {"at_mm", mm(loads.at)}};
+    json["total"] = {{"force_N", newton(loads.total)},
+                     {"moment_Nm", newtonMetre(loads.totalMoment)},
+                     {"at_mm", mm(loads.at)}};
     json["demand_factor"] = {{"us", 1.0}, {"ec5", loads.settings.ec5Factor}};
     json["residual"] = {{"force_N", newton(loads.residual.force)},
                         {"moment_Nm", newtonMetre(loads.residual.moment)},
@@ -51,8 +53,11 @@ Json fasteningJson(const BoltForces& bolt) {
                          {"windward_only_N", newton(bolt.windwardOnly)},
                          {"elastic_N", newton(bolt.elastic)},
                          {"cracked_section_N", newton(bolt.cracked)}};
-    json["share"] = {{"tributary", bolt.shareTributary}, {"rigid", bolt.shareRigid}, {"envelope", bolt.envelope}};
-    json["demand"] = {{"axial_N", newton(bolt.demandAxial)}, {"lateral_N", newton(bolt.demandLateral)}};
+    json["share"] = {{"tributary", bolt.shareTributary},
+                     {"rigid", bolt.shareRigid},
+                     {"envelope", bolt.envelope}};
+    json["demand"] = {{"axial_N", newton(bolt.demandAxial)},
+                      {"lateral_N", newton(bolt.demandLateral)}};
     return json;
 }
 
@@ -67,10 +72,12 @@ Json stationCaseJson(const CaseLoads& loads, const FrameShare& frame) {
     for (const BoltForces& bolt : loads.bolts) {
         if (bolt.frame == frame.frame) json["fastenings"].push_back(fasteningJson(bolt));
     }
-    for (const char* later : {"group_share", "after_slip", "keel_roll_mrad", "garboard_opening_mm", "reactions", "residual"}) {
+    for (const char* later : {"group_share", "after_slip", "keel_roll_mrad", "garboard_opening_mm",
+                              "reactions", "residual"}) {
         json[later] = nullptr;
     }
-    json["why"] = "the station ring and the keel beam are not worked out; shares are tributary and rigid";
+    json["why"] =
+        "the station ring and the keel beam are not worked out; shares are tributary and rigid";
     json["carried"] = loads.carried;
     return json;
 }
@@ -84,7 +91,8 @@ Json stationsJson(const Results& results) {
         station["frame"] = first.frame;
         station["x_mm"] = mm(first.x);
         station["cases"] = Json::array();
-        for (const auto& loads : results.cases) station["cases"].push_back(stationCaseJson(*loads, loads->frames[i]));
+        for (const auto& loads : results.cases)
+            station["cases"].push_back(stationCaseJson(*loads, loads->frames[i]));
         stations.push_back(std::move(station));
     }
     return stations;
@@ -116,12 +124,17 @@ Json checkJson(const Check& check) {
 
 Json missingJson(const Results& results) {
     Json missing = Json::array();
-    for (const Missing& m : results.missing) missing.push_back({{"what", m.what}, {"says", m.says}});
+    for (const Missing& m : results.missing)
+        missing.push_back({{"what", m.what}, {"says", m.says}});
     return missing;
 }
 
-std::string cell(const std::optional<Force>& force) { return force ? exactText(inNewtons(*force)) : ""; }
-std::string cell(const std::optional<double>& value) { return value ? exactText(*value) : ""; }
+std::string cell(const std::optional<Force>& force) {
+    return force ? exactText(inNewtons(*force)) : "";
+}
+std::string cell(const std::optional<double>& value) {
+    return value ? exactText(*value) : "";
+}
 
 std::string padded(std::string text, std::size_t width) {
     std::size_t letters = 0;
@@ -135,7 +148,8 @@ std::string countsLine(const Results& results) {
     for (const Check* check : results.worstFirst) ++counts[check->status];
     std::string line;
     for (const auto& [status, count] : counts) {
-        line += (line.empty() ? "" : " · ") + std::to_string(count) + " " + std::string(nameOf(status));
+        line +=
+            (line.empty() ? "" : " · ") + std::to_string(count) + " " + std::string(nameOf(status));
     }
     return line.empty() ? "nothing checked" : line;
 }
@@ -157,36 +171,61 @@ std::string marginsJson(const Session& session) {
 }
 
 std::string marginsCsv(const Session& session) {
-    std::string text = csvLine({"id", "frame", "group", "case", "basis", "limit_state", "moisture", "class", "demand_N", "working_N",
-                                "gives_low_N", "gives_high_N", "apart_low_N", "apart_high_N", "margin", "status", "soft", "clause",
-                                "standing", "why"});
+    std::string text =
+        csvLine({"id",          "frame",        "group",       "case",         "basis",
+                 "limit_state", "moisture",     "class",       "demand_N",     "working_N",
+                 "gives_low_N", "gives_high_N", "apart_low_N", "apart_high_N", "margin",
+                 "status",      "soft",         "clause",      "standing",     "why"});
     for (const Check* check : session.results->worstFirst) {
-        const auto low = [](const std::optional<Band>& b) { return b ? cell(std::optional(b->low)) : ""; };
-        const auto high = [](const std::optional<Band>& b) { return b ? cell(std::optional(b->high)) : ""; };
-        text += csvLine({check->id, check->frame, check->group, std::string(nameOf(check->loadCase)), std::string(nameOf(check->basis)),
-                         std::string(nameOf(check->limitState)), check->moisture, std::string(nameOf(check->consequence)),
-                         cell(check->demand), cell(check->working), low(check->gives), high(check->gives), low(check->apart),
-                         high(check->apart), cell(check->margin), std::string(nameOf(check->status)), check->soft ? "soft" : "sudden",
-                         check->clause, std::string(standingText(check->standing)), check->why});
+        const auto low = [](const std::optional<Band>& b) {
+            return b ? cell(std::optional(b->low)) : "";
+        };
+        const auto high = [](const std::optional<Band>& b) {
+            return b ? cell(std::optional(b->high)) : "";
+        };
+        text += csvLine({check->id,
+                         check->frame,
+                         check->group,
+                         std::string(nameOf(check->loadCase)),
+                         std::string(nameOf(check->basis)),
+                         std::string(nameOf(check->limitState)),
+                         check->moisture,
+                         std::string(nameOf(check->consequence)),
+                         cell(check->demand),
+                         cell(check->working),
+                         low(check->gives),
+                         high(check->gives),
+                         low(check->apart),
+                         high(check->apart),
+                         cell(check->margin),
+                         std::string(nameOf(check->status)),
+                         check->soft ? "soft" : "sudden",
+                         check->clause,
+                         std::string(standingText(check->standing)),
+                         check->why});
     }
     return text;
 }
 
 std::string marginsText(const Session& session) {
     const Results& results = *session.results;
-    const UnitSystem units = session.project.hull.units == "millimetres" ? UnitSystem::millimetres : UnitSystem::inches;
+    const UnitSystem units =
+        session.project.hull.units == "millimetres" ? UnitSystem::millimetres : UnitSystem::inches;
     std::string text = session.name() + ": margins, worst first\n" + countsLine(results) + "\n\n";
     for (const Missing& m : results.missing) text += "missing: " + m.says + " (" + m.what + ")\n";
     if (!results.missing.empty()) text += "\n";
     if (!results.worstFirst.empty()) {
-        text += padded("margin", 9) + padded("status", 10) + padded("what", 7) + padded("frame", 7) + padded("limit state", 13) +
-                padded("basis", 7) + padded("case", 22) + padded("demand", 12) + "can carry\n";
+        text += padded("margin", 9) + padded("status", 10) + padded("what", 7) +
+                padded("frame", 7) + padded("limit state", 13) + padded("basis", 7) +
+                padded("case", 22) + padded("demand", 12) + "can carry\n";
     }
     for (const Check* check : results.worstFirst) {
         if (check->status == Status::unloaded) continue;
-        text += padded(check->margin ? marginText(*check->margin) : "—", 9) + padded(std::string(nameOf(check->status)), 10) +
-                padded(check->id, 7) + padded(check->frame.empty() ? "—" : check->frame, 7) +
-                padded(std::string(nameOf(check->limitState)), 13) + padded(std::string(nameOf(check->basis)), 7) +
+        text += padded(check->margin ? marginText(*check->margin) : "—", 9) +
+                padded(std::string(nameOf(check->status)), 10) + padded(check->id, 7) +
+                padded(check->frame.empty() ? "—" : check->frame, 7) +
+                padded(std::string(nameOf(check->limitState)), 13) +
+                padded(std::string(nameOf(check->basis)), 7) +
                 padded(std::string(nameOf(check->loadCase)), 22) +
                 padded(check->demand ? displayForce(*check->demand, units) : "—", 12) +
                 (check->working ? displayForce(*check->working, units) : check->why) + "\n";
@@ -195,7 +234,8 @@ std::string marginsText(const Session& session) {
     for (const auto& loads : results.cases) {
         char relative[32];
         std::snprintf(relative, sizeof relative, "%.1e", loads->residual.relative);
-        text += "  " + padded(std::string(nameOf(loads->loadCase)), 22) + relative + (loads->why.empty() ? "" : "  " + loads->why) + "\n";
+        text += "  " + padded(std::string(nameOf(loads->loadCase)), 22) + relative +
+                (loads->why.empty() ? "" : "  " + loads->why) + "\n";
     }
     text += "\n";
     for (const std::string& caution : results.cautions) text += caution + "\n";

@@ -15,16 +15,20 @@ struct Growing {
     Project project;
 };
 
-Result<void> decideInto(Growing& growing, const std::vector<std::pair<std::string, std::string>>& typed, const std::string& why,
-                        const std::string& title, const Catalogue& catalogue) {
-    auto step = prepareDecisions(growing.journal, growing.project, catalogue, typed, {personNow(), why, timeNow()});
+Result<void> decideInto(Growing& growing,
+                        const std::vector<std::pair<std::string, std::string>>& typed,
+                        const std::string& why, const std::string& title,
+                        const Catalogue& catalogue) {
+    auto step = prepareDecisions(growing.journal, growing.project, catalogue, typed,
+                                 {personNow(), why, timeNow()});
     if (!step) return tl::unexpected(step.error());
     if (!title.empty()) {
         step->title = title;
         step->hash = stepHash(*step, growing.journal.tipHash());
     }
     for (const Change& change : step->changes) {
-        if (auto done = applyChange(growing.project, change.what, change.newText); !done) return done;
+        if (auto done = applyChange(growing.project, change.what, change.newText); !done)
+            return done;
     }
     return growing.journal.append(std::move(*step));
 }
@@ -33,13 +37,21 @@ constexpr std::uintmax_t largestFile = 8U << 20U;
 
 Result<std::string> readFile(const std::filesystem::path& path) {
     std::error_code error;
-    if (!std::filesystem::exists(path, error)) return tl::unexpected(Problem{"file.missing", path.string(), "there is no such file", "an existing file"});
-    if (!std::filesystem::is_regular_file(path, error)) return tl::unexpected(Problem{"file.kind", path.string(), "it is not a plain file", "a CSV file"});
-    if (std::filesystem::file_size(path, error) > largestFile) return tl::unexpected(Problem{"file.large", path.string(), "it is over 8 MB", "a table of offsets"});
+    if (!std::filesystem::exists(path, error))
+        return tl::unexpected(
+            Problem{"file.missing", path.string(), "there is no such file", "an existing file"});
+    if (!std::filesystem::is_regular_file(path, error))
+        return tl::unexpected(
+            Problem{"file.kind", path.string(), "it is not a plain file", "a CSV file"});
+    if (std::filesystem::file_size(path, error) > largestFile)
+        return tl::unexpected(
+            Problem{"file.large", path.string(), "it is over 8 MB", "a table of offsets"});
     std::ifstream file(path, std::ios::binary);
     std::ostringstream text;
     text << file.rdbuf();
-    if (!file) return tl::unexpected(Problem{"file.read", path.string(), "it cannot be read", "a file you may read"});
+    if (!file)
+        return tl::unexpected(
+            Problem{"file.read", path.string(), "it cannot be read", "a file you may read"});
     return text.str();
 }
 
@@ -64,9 +76,11 @@ ResultAll<std::vector<Block>> blocksOf(std::string_view text, const std::string&
             why += (why.empty() ? "" : " ") + std::string(trimmed(row.substr(1)));
         } else if (const auto equals = row.find('='); equals != std::string_view::npos) {
             if (blocks.back().typed.empty()) blocks.back().line = line;
-            blocks.back().typed.emplace_back(trimmed(row.substr(0, equals)), trimmed(row.substr(equals + 1)));
+            blocks.back().typed.emplace_back(trimmed(row.substr(0, equals)),
+                                             trimmed(row.substr(equals + 1)));
         } else {
-            problems.push_back({"decisions.line", fileName + ":" + std::to_string(line), quotable(row) + " decides nothing", "WHAT = VALUE"});
+            problems.push_back({"decisions.line", fileName + ":" + std::to_string(line),
+                                quotable(row) + " decides nothing", "WHAT = VALUE"});
         }
     }
     if (blocks.back().typed.empty()) blocks.pop_back();
@@ -99,24 +113,29 @@ std::vector<std::pair<std::string, std::string>> offsetDecisions(const Offsets& 
     return decisions;
 }
 
-ResultAll<std::vector<Step>> stepsFromOffsets(std::string_view text, const std::string& fileName, const Catalogue& catalogue) {
+ResultAll<std::vector<Step>> stepsFromOffsets(std::string_view text, const std::string& fileName,
+                                              const Catalogue& catalogue) {
     const auto offsets = readOffsets(text, fileName);
     if (!offsets) return tl::unexpected(offsets.error());
     Growing growing;
-    const std::string title = "offsets from " + fileName + ", " + std::to_string(offsets->stations.size()) + " stations";
-    if (const auto done = decideInto(growing, offsetDecisions(*offsets), "", title, catalogue); !done) {
+    const std::string title =
+        "offsets from " + fileName + ", " + std::to_string(offsets->stations.size()) + " stations";
+    if (const auto done = decideInto(growing, offsetDecisions(*offsets), "", title, catalogue);
+        !done) {
         return tl::unexpected(Problems{done.error()});
     }
     return growing.journal.steps();
 }
 
-ResultAll<std::vector<Step>> stepsFromOffsetsFile(const std::filesystem::path& path, const Catalogue& catalogue) {
+ResultAll<std::vector<Step>> stepsFromOffsetsFile(const std::filesystem::path& path,
+                                                  const Catalogue& catalogue) {
     const auto text = readFile(path);
     if (!text) return tl::unexpected(Problems{text.error()});
     return stepsFromOffsets(*text, path.filename().string(), catalogue);
 }
 
-ResultAll<std::vector<Step>> stepsFromDecisions(std::vector<Step> steps, std::string_view text, const std::string& fileName,
+ResultAll<std::vector<Step>> stepsFromDecisions(std::vector<Step> steps, std::string_view text,
+                                                const std::string& fileName,
                                                 const Catalogue& catalogue) {
     const auto blocks = blocksOf(text, fileName);
     if (!blocks) return tl::unexpected(blocks.error());
@@ -133,9 +152,11 @@ ResultAll<std::vector<Step>> stepsFromDecisions(std::vector<Step> steps, std::st
 }
 
 ResultAll<std::vector<Step>> demoSteps(const Catalogue& catalogue) {
-    auto steps = stepsFromOffsets(builtInText("demo/hollin-offsets.csv"), "hollin-offsets.csv", catalogue);
+    auto steps =
+        stepsFromOffsets(builtInText("demo/hollin-offsets.csv"), "hollin-offsets.csv", catalogue);
     if (!steps) return steps;
-    return stepsFromDecisions(std::move(*steps), builtInText("demo/hollin.decisions"), "hollin.decisions", catalogue);
+    return stepsFromDecisions(std::move(*steps), builtInText("demo/hollin.decisions"),
+                              "hollin.decisions", catalogue);
 }
 
 }  // namespace fayline::cli

@@ -9,7 +9,9 @@
 
 namespace fayline::cli {
 
-std::string programName() { return "fayline " FAYLINE_VERSION; }
+std::string programName() {
+    return "fayline " FAYLINE_VERSION;
+}
 
 std::string builtInText(const std::string& path) {
     QFile file(QString::fromStdString(":/fayline/" + path));
@@ -29,7 +31,9 @@ ResultAll<Catalogue> builtInCatalogue() {
     return readCatalogue(texts);
 }
 
-std::string Session::name() const { return project.hull.name.value_or(opened.file->path().stem().string()); }
+std::string Session::name() const {
+    return project.hull.name.value_or(opened.file->path().stem().string());
+}
 
 Folded foldJournal(const Journal& journal) {
     const auto& decided = journal.decided();
@@ -51,7 +55,9 @@ ResultAll<Session> openSession(const std::filesystem::path& path, OpenMode mode)
     return session;
 }
 
-std::string timeNow() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString(); }
+std::string timeNow() {
+    return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
+}
 
 std::string personNow() {
     for (const char* name : {"FAYLINE_WHO", "USER", "LOGNAME"}) {

@@ -12,7 +12,9 @@ WasherInput inCase(WasherInput washer, const CaseSettings& settings) {
     return washer;
 }
 
-double demandFactor(Basis basis, const CaseSettings& settings) { return basis == Basis::ec5 ? settings.ec5Factor : 1.0; }
+double demandFactor(Basis basis, const CaseSettings& settings) {
+    return basis == Basis::ec5 ? settings.ec5Factor : 1.0;
+}
 
 Check unknown(LimitStateKind kind, Basis basis, const std::string& why) {
     Check check;
@@ -31,42 +33,56 @@ void label(Check& check, const BoltCheckInput& input, LoadCase loadCase) {
     check.consequence = ConsequenceClass::keel;
 }
 
-void explainDemand(const BoltForces& forces, const CaseLoads& loads, const Check& check, Trace& trace) {
-    const auto say = [&](const char* symbol, std::string meaning, TraceValue value, std::string source = "",
-                         std::optional<Standing> standing = std::nullopt) {
-        trace.lines.push_back({symbol, std::move(meaning), std::move(value), std::move(source), standing});
+void explainDemand(const BoltForces& forces, const CaseLoads& loads, const Check& check,
+                   Trace& trace) {
+    const auto say = [&](const char* symbol, std::string meaning, TraceValue value,
+                         std::string source = "", std::optional<Standing> standing = std::nullopt) {
+        trace.lines.push_back(
+            {symbol, std::move(meaning), std::move(value), std::move(source), standing});
     };
     say("F", std::string("load of the case, ") + std::string(titleOf(loads.loadCase)),
-        newtons(std::hypot(loads.total.y.si(), loads.total.z.si())), loads.settings.source, loads.settings.standing);
+        newtons(std::hypot(loads.total.y.si(), loads.total.z.si())), loads.settings.source,
+        loads.settings.standing);
     say("M", "its moment about the joint of keel and ballast", abs(loads.totalMoment.x));
-    say("T_equal", "all bolts alike about the lee edge (for comparison)", forces.equalForce, "old rule, statics", Standing::derived);
-    say("T_windward", "windward bolts alone (for comparison)", forces.windwardOnly, "statics", Standing::derived);
-    say("T_elastic", "in proportion to distance (for comparison)", forces.elastic, "statics", Standing::derived);
-    say("T_cracked", "bolts against a crushing timber bed: governs", forces.cracked, "statics, cracked section", Standing::derived);
-    say("share", "larger of tributary and rigid share over an even share", forces.envelope, "statics", Standing::derived);
+    say("T_equal", "all bolts alike about the lee edge (for comparison)", forces.equalForce,
+        "old rule, statics", Standing::derived);
+    say("T_windward", "windward bolts alone (for comparison)", forces.windwardOnly, "statics",
+        Standing::derived);
+    say("T_elastic", "in proportion to distance (for comparison)", forces.elastic, "statics",
+        Standing::derived);
+    say("T_cracked", "bolts against a crushing timber bed: governs", forces.cracked,
+        "statics, cracked section", Standing::derived);
+    say("share", "larger of tributary and rigid share over an even share", forces.envelope,
+        "statics", Standing::derived);
     say("T", "tension to be carried", forces.demandAxial);
     say("V", "shear to be carried", forces.demandLateral);
     if (check.basis == Basis::ec5) {
-        say("γ", "demand factor of the case, Eurocode 5 side", loads.settings.ec5Factor, loads.settings.source, loads.settings.standing);
+        say("γ", "demand factor of the case, Eurocode 5 side", loads.settings.ec5Factor,
+            loads.settings.source, loads.settings.standing);
     }
     if (check.demand) say("E_d", "design demand", *check.demand);
 }
 
 void finish(const Check& check, Trace& trace) {
-    if (check.margin) trace.lines.push_back({"margin", "design capacity ÷ design demand", *check.margin, "", std::nullopt});
+    if (check.margin)
+        trace.lines.push_back(
+            {"margin", "design capacity ÷ design demand", *check.margin, "", std::nullopt});
     trace.notes.emplace_back(
-        "A guide, not a certificate: a naval architect, a surveyor or the class rules in force decide what holds a ballast keel.");
+        "A guide, not a certificate: a naval architect, a surveyor or the class rules in force "
+        "decide what holds a ballast keel.");
 }
 
 }  // namespace
 
-std::vector<Check> checkBallastBolt(const BoltCheckInput& input, const BoltForces& forces, LoadCase loadCase,
-                                    const CaseSettings& settings) {
+std::vector<Check> checkBallastBolt(const BoltCheckInput& input, const BoltForces& forces,
+                                    LoadCase loadCase, const CaseSettings& settings) {
     std::vector<Check> checks;
     if (input.rod) {
         checks.push_back(compare(forces.demandAxial, rodTension(*input.rod), input.target));
-        if (const auto combined = rodCombined(*input.rod, forces.demandAxial, forces.demandLateral)) {
-            const Force size = newtons(std::hypot(forces.demandAxial.si(), forces.demandLateral.si()));
+        if (const auto combined =
+                rodCombined(*input.rod, forces.demandAxial, forces.demandLateral)) {
+            const Force size =
+                newtons(std::hypot(forces.demandAxial.si(), forces.demandLateral.si()));
             checks.push_back(compare(size, *combined, input.target));
         }
     } else {
@@ -79,9 +95,12 @@ std::vector<Check> checkBallastBolt(const BoltCheckInput& input, const BoltForce
             state = basis == Basis::us ? washerUs(washer) : washerEc5(washer);
         }
         if (state) {
-            checks.push_back(compare(forces.demandAxial * demandFactor(basis, settings), *state, input.target));
+            checks.push_back(
+                compare(forces.demandAxial * demandFactor(basis, settings), *state, input.target));
         } else {
-            const std::string why = input.washer ? "the wood has no figure for bearing across the grain" : input.whyNoWasher;
+            const std::string why = input.washer
+                                        ? "the wood has no figure for bearing across the grain"
+                                        : input.whyNoWasher;
             checks.push_back(unknown(LimitStateKind::washer, basis, why));
         }
     }
@@ -95,8 +114,10 @@ std::vector<Check> checkBallastBed(const WasherInput& wood, const CaseLoads& loa
     const BedInput bed{loads.bed->resultant, loads.bed->highest, inCase(wood, loads.settings)};
     for (const Basis basis : {Basis::us, Basis::ec5}) {
         const auto state = basis == Basis::us ? bedUs(bed) : bedEc5(bed);
-        Check check = state ? compare(bed.contact * demandFactor(basis, loads.settings), *state, target)
-                            : unknown(LimitStateKind::crushing, basis, "the keel's wood has no figure for bearing across the grain");
+        Check check =
+            state ? compare(bed.contact * demandFactor(basis, loads.settings), *state, target)
+                  : unknown(LimitStateKind::crushing, basis,
+                            "the keel's wood has no figure for bearing across the grain");
         check.id = "keel";
         check.group = "ballast";
         check.loadCase = loads.loadCase;
@@ -105,8 +126,10 @@ std::vector<Check> checkBallastBed(const WasherInput& wood, const CaseLoads& loa
     return checks;
 }
 
-std::optional<Trace> explainBallastBolt(const BoltCheckInput& input, const CaseLoads& loads, const Check& check) {
-    const auto forces = std::find_if(loads.bolts.begin(), loads.bolts.end(), [&](const BoltForces& f) { return f.id == input.id; });
+std::optional<Trace> explainBallastBolt(const BoltCheckInput& input, const CaseLoads& loads,
+                                        const Check& check) {
+    const auto forces = std::find_if(loads.bolts.begin(), loads.bolts.end(),
+                                     [&](const BoltForces& f) { return f.id == input.id; });
     if (forces == loads.bolts.end()) return std::nullopt;
     Trace trace;
     explainDemand(*forces, loads, check, trace);
@@ -124,16 +147,20 @@ std::optional<Trace> explainBallastBolt(const BoltCheckInput& input, const CaseL
     return trace;
 }
 
-std::optional<Trace> explainBallastBed(const WasherInput& wood, const CaseLoads& loads, const Check& check) {
+std::optional<Trace> explainBallastBed(const WasherInput& wood, const CaseLoads& loads,
+                                       const Check& check) {
     if (!loads.bed || check.limitState != LimitStateKind::crushing) return std::nullopt;
     Trace trace;
     const BedInput bed{loads.bed->resultant, loads.bed->highest, inCase(wood, loads.settings)};
     const auto state = check.basis == Basis::us ? bedUs(bed, &trace) : bedEc5(bed, &trace);
     if (!state) return std::nullopt;
     if (check.basis == Basis::ec5) {
-        trace.lines.push_back({"γ", "demand factor of the case, Eurocode 5 side", loads.settings.ec5Factor, loads.settings.source, loads.settings.standing});
+        trace.lines.push_back({"γ", "demand factor of the case, Eurocode 5 side",
+                               loads.settings.ec5Factor, loads.settings.source,
+                               loads.settings.standing});
     }
-    if (check.demand) trace.lines.push_back({"E_d", "design demand", *check.demand, "", std::nullopt});
+    if (check.demand)
+        trace.lines.push_back({"E_d", "design demand", *check.demand, "", std::nullopt});
     finish(check, trace);
     return trace;
 }

@@ -9,30 +9,42 @@ namespace fayline {
 
 std::string_view nameOf(Status status) {
     switch (status) {
-        case Status::isShort: return "short";
-        case Status::near: return "near";
-        case Status::unknown: return "unknown";
-        case Status::outside: return "outside";
-        case Status::ok: return "ok";
-        case Status::unloaded: return "unloaded";
+        case Status::isShort:
+            return "short";
+        case Status::near:
+            return "near";
+        case Status::unknown:
+            return "unknown";
+        case Status::outside:
+            return "outside";
+        case Status::ok:
+            return "ok";
+        case Status::unloaded:
+            return "unloaded";
     }
     return "";
 }
 
 std::string_view nameOf(ConsequenceClass consequence) {
     switch (consequence) {
-        case ConsequenceClass::keel: return "keel";
-        case ConsequenceClass::hull: return "hull";
-        case ConsequenceClass::trim: return "trim";
+        case ConsequenceClass::keel:
+            return "keel";
+        case ConsequenceClass::hull:
+            return "hull";
+        case ConsequenceClass::trim:
+            return "trim";
     }
     return "";
 }
 
 double usualTarget(ConsequenceClass consequence) {
     switch (consequence) {
-        case ConsequenceClass::keel: return 1.5;
-        case ConsequenceClass::hull: return 1.25;
-        case ConsequenceClass::trim: return 1.0;
+        case ConsequenceClass::keel:
+            return 1.5;
+        case ConsequenceClass::hull:
+            return 1.25;
+        case ConsequenceClass::trim:
+            return 1.0;
     }
     return 1.5;
 }
@@ -76,7 +88,8 @@ bool worseThan(const Check& a, const Check& b) {
     const double marginB = b.margin.value_or(1e9);
     if (marginA != marginB) return marginA < marginB;
     if (a.id != b.id) return naturalOrder(a.id, b.id) < 0;
-    return std::tie(a.loadCase, a.limitState, a.basis) < std::tie(b.loadCase, b.limitState, b.basis);
+    return std::tie(a.loadCase, a.limitState, a.basis) <
+           std::tie(b.loadCase, b.limitState, b.basis);
 }
 
 }  // namespace fayline

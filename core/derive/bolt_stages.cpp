@@ -34,7 +34,8 @@ BoltRules boltRules(const Catalogue& catalogue) {
 }
 
 const FramePlace* frameOf(const Structure& structure, const std::string& id) {
-    const auto found = std::find_if(structure.frames.begin(), structure.frames.end(), [&](const FramePlace& f) { return f.id == id; });
+    const auto found = std::find_if(structure.frames.begin(), structure.frames.end(),
+                                    [&](const FramePlace& f) { return f.id == id; });
     return found == structure.frames.end() ? nullptr : &*found;
 }
 
@@ -43,7 +44,8 @@ Length washerDiameterOf(const BoltDecisions& bolt, const BoltRules& rules) {
     return bolt.washerDiameter.value_or(rules.washerDiameters.value_or(4.0) * *bolt.diameter);
 }
 Length washerThicknessOf(const BoltDecisions& bolt, const BoltRules& rules) {
-    return bolt.washerThickness.value_or(min(rules.washerThickness.value_or(0.25) * *bolt.diameter, rules.washerThicknessCap.value_or(millimetres(8))));
+    return bolt.washerThickness.value_or(min(rules.washerThickness.value_or(0.25) * *bolt.diameter,
+                                             rules.washerThicknessCap.value_or(millimetres(8))));
 }
 
 }  // namespace
@@ -80,9 +82,12 @@ BoltPlan planBolts(const Project& project, const Structure& structure, const Cat
     plan.layout.sections = structure.joint;
     plan.layout.alternateOffset = project.bolts.all.offset.value_or(Length{});
     for (const FramePlace& frame : structure.frames) {
-        if (frame.floorX && frame.floorTop) plan.layout.floors.push_back({frame.id, *frame.floorX, *frame.floorSided, *frame.floorTop});
+        if (frame.floorX && frame.floorTop)
+            plan.layout.floors.push_back(
+                {frame.id, *frame.floorX, *frame.floorSided, *frame.floorTop});
     }
-    std::stable_sort(plan.layout.floors.begin(), plan.layout.floors.end(), [](const FloorSeat& a, const FloorSeat& b) { return a.x < b.x; });
+    std::stable_sort(plan.layout.floors.begin(), plan.layout.floors.end(),
+                     [](const FloorSeat& a, const FloorSeat& b) { return a.x < b.x; });
     if (!structure.ballast) return plan;
     if (project.bolts.count.value_or(0) == 0) {
         plan.missing.push_back({"bolts.count", "how many bolts hold the ballast"});
@@ -96,12 +101,15 @@ BoltPlan planBolts(const Project& project, const Structure& structure, const Cat
             continue;
         }
         const Thread* thread = threadOf(catalogue, *bolt.diameter);
-        plan.layout.bolts.push_back({id, bolt.x, bolt.offset, bolt.through == "between", *bolt.diameter,
-                                     thread != nullptr ? thread->pitch : *bolt.diameter / 8.0, washerDiameterOf(bolt, plan.layout.rules),
-                                     washerThicknessOf(bolt, plan.layout.rules), bolt.recess.value_or(2.5 * *bolt.diameter)});
+        plan.layout.bolts.push_back(
+            {id, bolt.x, bolt.offset, bolt.through == "between", *bolt.diameter,
+             thread != nullptr ? thread->pitch : *bolt.diameter / 8.0,
+             washerDiameterOf(bolt, plan.layout.rules), washerThicknessOf(bolt, plan.layout.rules),
+             bolt.recess.value_or(2.5 * *bolt.diameter)});
     }
     if (noDiameter) plan.missing.push_back({"bolts.diameter", "the bolts' diameter"});
-    if (!project.bolts.all.metal && project.bolt.empty()) plan.missing.push_back({"bolts.metal", "the bolts' metal"});
+    if (!project.bolts.all.metal && project.bolt.empty())
+        plan.missing.push_back({"bolts.metal", "the bolts' metal"});
     return plan;
 }
 
@@ -124,8 +132,9 @@ double targetOf(const Project& project, ConsequenceClass consequence) {
     return found == project.classTarget.end() ? usualTarget(consequence) : found->second;
 }
 
-BallastLoadInput ballastLoadInput(const Project& project, const Structure& structure, const BallastBoltLayout& layout,
-                                  const Materials& materials, Mass boat) {
+BallastLoadInput ballastLoadInput(const Project& project, const Structure& structure,
+                                  const BallastBoltLayout& layout, const Materials& materials,
+                                  Mass boat) {
     BallastLoadInput input;
     const BallastPlace& ballast = *structure.ballast;
     input.ballast = ballast.mass;
@@ -134,25 +143,33 @@ BallastLoadInput ballastLoadInput(const Project& project, const Structure& struc
     input.boat = boat;
     input.bed = structure.bed;
     input.timberDepth = structure.keel->moulded;
-    if (const Wood* wood = findWood(materials, project.keel.wood)) input.acrossGrain = wetAcrossGrain(*wood).value_or(Stress{});
+    if (const Wood* wood = findWood(materials, project.keel.wood))
+        input.acrossGrain = wetAcrossGrain(*wood).value_or(Stress{});
     for (const FramePlace& frame : structure.frames) {
-        const bool bears = std::any_of(layout.placed.begin(), layout.placed.end(), [&](const PlacedBolt& bolt) {
-            return std::find(bolt.floors.begin(), bolt.floors.end(), frame.id) != bolt.floors.end();
-        });
+        const bool bears =
+            std::any_of(layout.placed.begin(), layout.placed.end(), [&](const PlacedBolt& bolt) {
+                return std::find(bolt.floors.begin(), bolt.floors.end(), frame.id) !=
+                       bolt.floors.end();
+            });
         if (bears) input.frames.push_back({frame.id, frame.floorX.value_or(frame.x)});
     }
     for (const PlacedBolt& placed : layout.placed) {
         const BoltDecisions bolt = boltDecisions(project, placed.id);
         const Metal* metal = findMetal(materials, bolt.metal);
-        LoadedBolt loaded{placed.id, placed.frame, placed.joint, std::numbers::pi / 4.0 * (*bolt.diameter * *bolt.diameter),
-                          max(placed.grip, millimetres(1)), megapascals(100000)};
+        LoadedBolt loaded{placed.id,
+                          placed.frame,
+                          placed.joint,
+                          std::numbers::pi / 4.0 * (*bolt.diameter * *bolt.diameter),
+                          max(placed.grip, millimetres(1)),
+                          megapascals(100000)};
         if (metal != nullptr && metal->modulus) loaded.modulus = metal->modulus->value;
         input.bolts.push_back(std::move(loaded));
     }
     return input;
 }
 
-BoltCheckInput boltCheckInput(const Project& project, const Structure& structure, const PlacedBolt& placed, const Materials& materials,
+BoltCheckInput boltCheckInput(const Project& project, const Structure& structure,
+                              const PlacedBolt& placed, const Materials& materials,
                               const Catalogue& catalogue) {
     BoltCheckInput input;
     input.id = placed.id;
@@ -164,22 +181,26 @@ BoltCheckInput boltCheckInput(const Project& project, const Structure& structure
     const Metal* metal = findMetal(materials, bolt.metal);
     const Thread* thread = threadOf(catalogue, *bolt.diameter);
     if (metal == nullptr) {
-        input.whyNoRod = bolt.metal ? "the catalogue has no metal " + *bolt.metal : "the bolt's metal is not decided";
+        input.whyNoRod = bolt.metal ? "the catalogue has no metal " + *bolt.metal
+                                    : "the bolt's metal is not decided";
     } else if (thread == nullptr) {
         input.whyNoRod = "the catalogue has no thread for a rod of this diameter";
     } else {
-        input.rod = rodOf(*metal, rootDiameter(*thread), bolt.corrosion.value_or(millimetres(0.25)), project.metalFactor);
+        input.rod = rodOf(*metal, rootDiameter(*thread), bolt.corrosion.value_or(millimetres(0.25)),
+                          project.metalFactor);
         if (!input.rod) input.whyNoRod = "the metal has no yield and ultimate in the catalogue";
     }
 
     const FramePlace* frame = placed.between ? nullptr : frameOf(structure, placed.frame);
-    const bool metalFloor = frame != nullptr && (frame->floorKind == "cast" || frame->floorKind == "plate");
+    const bool metalFloor =
+        frame != nullptr && (frame->floorKind == "cast" || frame->floorKind == "plate");
     const auto& woodName = frame != nullptr ? frame->floorWood : project.keel.wood;
     const Wood* wood = findWood(materials, woodName);
     if (metalFloor) {
         input.whyNoWasher = "the washer bears on a metal floor; no wood is crushed";
     } else if (wood == nullptr) {
-        input.whyNoWasher = frame != nullptr ? "the floor's wood is not decided" : "the keel's wood is not decided";
+        input.whyNoWasher =
+            frame != nullptr ? "the floor's wood is not decided" : "the keel's wood is not decided";
     } else {
         WasherInput washer = bearingWood(*wood);
         washer.bolt = *bolt.diameter;

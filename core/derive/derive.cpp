@@ -70,14 +70,18 @@ void sortWorstFirst(Results& results) {
     for (const auto& set : results.checkSets) {
         for (const Check& check : *set) results.worstFirst.push_back(&check);
     }
-    std::sort(results.worstFirst.begin(), results.worstFirst.end(), [](const Check* a, const Check* b) { return worseThan(*a, *b); });
+    std::sort(results.worstFirst.begin(), results.worstFirst.end(),
+              [](const Check* a, const Check* b) { return worseThan(*a, *b); });
 }
 
-void add(Problems& to, const Problems& from) { to.insert(to.end(), from.begin(), from.end()); }
+void add(Problems& to, const Problems& from) {
+    to.insert(to.end(), from.begin(), from.end());
+}
 
 }  // namespace
 
-Deriver::Deriver(std::shared_ptr<const Catalogue> catalogue) : memory_(std::make_unique<Memory>()), catalogue_(std::move(catalogue)) {}
+Deriver::Deriver(std::shared_ptr<const Catalogue> catalogue)
+    : memory_(std::make_unique<Memory>()), catalogue_(std::move(catalogue)) {}
 Deriver::~Deriver() = default;
 Deriver::Deriver(Deriver&&) noexcept = default;
 Deriver& Deriver::operator=(Deriver&&) noexcept = default;
@@ -90,18 +94,24 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
     int uncounted = 0;
     results->cautions = standingCautions();
 
-    const auto materials = memory.materials.get(0, MaterialsInput{project.kept, project.wood, project.metal},
-                                                [&](const MaterialsInput& in) { return resolveMaterials(in, *catalogue_); }, uncounted);
+    const auto materials = memory.materials.get(
+        0, MaterialsInput{project.kept, project.wood, project.metal},
+        [&](const MaterialsInput& in) { return resolveMaterials(in, *catalogue_); }, uncounted);
     results->hull = memory.loft.get(0, LoftInput{project.offsets}, loftStage, runs.loft);
-    results->afloat = memory.afloat.get(0, AfloatInput{results->hull, project.hull.waterline, project.hull.waterDensity.value_or(seaWater)},
+    results->afloat = memory.afloat.get(0,
+                                        AfloatInput{results->hull, project.hull.waterline,
+                                                    project.hull.waterDensity.value_or(seaWater)},
                                         afloatStage, runs.hydrostatics);
     std::optional<Density> ballastDensity;
-    if (const Metal* metal = findMetal(*materials, project.ballast.metal); metal != nullptr && metal->density) {
+    if (const Metal* metal = findMetal(*materials, project.ballast.metal);
+        metal != nullptr && metal->density) {
         ballastDensity = metal->density->value;
     }
-    results->structure = memory.structure.get(0, StructureInput{results->hull, project.keel, project.frames, project.frame, project.floors,
-                                                                project.floor, project.ballast, ballastDensity},
-                                              structureStage, runs.structure);
+    results->structure = memory.structure.get(
+        0,
+        StructureInput{results->hull, project.keel, project.frames, project.frame, project.floors,
+                       project.floor, project.ballast, ballastDensity},
+        structureStage, runs.structure);
     const Structure& structure = *results->structure;
     results->missing = structure.missing;
     add(results->problems, materials->problems);
@@ -110,37 +120,48 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
 
     BoltPlan plan = planBolts(project, structure, *catalogue_);
     results->missing.insert(results->missing.end(), plan.missing.begin(), plan.missing.end());
-    results->ballastBolts = memory.layout.get(0, std::move(plan.layout), layOutBallastBolts, runs.layout);
+    results->ballastBolts =
+        memory.layout.get(0, std::move(plan.layout), layOutBallastBolts, runs.layout);
     if (!structure.ballast) return results;
     const auto boat = boatMass(project, *results->afloat);
-    if (!boat) results->missing.push_back({"hull.displacement", "the boat's displacement, for grounding"});
+    if (!boat)
+        results->missing.push_back({"hull.displacement", "the boat's displacement, for grounding"});
 
-    const BallastLoadInput load = ballastLoadInput(project, structure, *results->ballastBolts, *materials, boat.value_or(Mass{}));
+    const BallastLoadInput load = ballastLoadInput(project, structure, *results->ballastBolts,
+                                                   *materials, boat.value_or(Mass{}));
     for (const LoadCase loadCase : allCases) {
         if (loadCase == LoadCase::groundingUp && !boat) continue;
-        results->cases.push_back(memory.loads.get(static_cast<int>(loadCase), LoadKey{load, loadCase, caseSettings(project, loadCase)},
-                                                  [](const LoadKey& key) { return ballastLoads(key.input, key.loadCase, key.settings); },
-                                                  runs.loads));
+        results->cases.push_back(memory.loads.get(
+            static_cast<int>(loadCase), LoadKey{load, loadCase, caseSettings(project, loadCase)},
+            [](const LoadKey& key) { return ballastLoads(key.input, key.loadCase, key.settings); },
+            runs.loads));
     }
-    if (const Wood* wood = findWood(*materials, project.keel.wood)) results->keelWood = bearingWood(*wood);
+    if (const Wood* wood = findWood(*materials, project.keel.wood))
+        results->keelWood = bearingWood(*wood);
     for (std::size_t i = 0; i < results->ballastBolts->placed.size(); ++i) {
         const PlacedBolt& placed = results->ballastBolts->placed[i];
-        const auto input = memory.boltInputs.get(placed.id, boltCheckInput(project, structure, placed, *materials, *catalogue_),
-                                                 [](const BoltCheckInput& in) { return in; }, uncounted);
+        const auto input = memory.boltInputs.get(
+            placed.id, boltCheckInput(project, structure, placed, *materials, *catalogue_),
+            [](const BoltCheckInput& in) { return in; }, uncounted);
         results->boltInputs.push_back(input);
         for (const auto& loads : results->cases) {
             if (!loads->settled) continue;
             BoltChecksKey key{*input, loads->bolts[i], loads->loadCase, loads->settings};
             results->checkSets.push_back(memory.boltChecks.get(
                 placed.id + "/" + std::string(nameOf(loads->loadCase)), std::move(key),
-                [](const BoltChecksKey& k) { return checkBallastBolt(k.bolt, k.forces, k.loadCase, k.settings); }, runs.checks));
+                [](const BoltChecksKey& k) {
+                    return checkBallastBolt(k.bolt, k.forces, k.loadCase, k.settings);
+                },
+                runs.checks));
         }
     }
     for (const auto& loads : results->cases) {
         if (!results->keelWood || !loads->settled || !loads->carried) continue;
         results->checkSets.push_back(memory.bedChecks.get(
-            static_cast<int>(loads->loadCase), BedChecksKey{*results->keelWood, loads, targetOf(project, ConsequenceClass::keel)},
-            [](const BedChecksKey& k) { return checkBallastBed(k.wood, *k.loads, k.target); }, runs.checks));
+            static_cast<int>(loads->loadCase),
+            BedChecksKey{*results->keelWood, loads, targetOf(project, ConsequenceClass::keel)},
+            [](const BedChecksKey& k) { return checkBallastBed(k.wood, *k.loads, k.target); },
+            runs.checks));
     }
     sortWorstFirst(*results);
     return results;
@@ -148,7 +169,8 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
 
 std::vector<const Check*> checksOf(const Results& results, const std::string& id) {
     std::vector<const Check*> found;
-    std::copy_if(results.worstFirst.begin(), results.worstFirst.end(), std::back_inserter(found), [&](const Check* c) { return c->id == id; });
+    std::copy_if(results.worstFirst.begin(), results.worstFirst.end(), std::back_inserter(found),
+                 [&](const Check* c) { return c->id == id; });
     return found;
 }
 
@@ -160,9 +182,11 @@ std::vector<const Check*> checksAtFrame(const Results& results, const std::strin
 }
 
 std::optional<Trace> explain(const Results& results, const Check& check) {
-    const auto loads = std::find_if(results.cases.begin(), results.cases.end(), [&](const auto& l) { return l->loadCase == check.loadCase; });
+    const auto loads = std::find_if(results.cases.begin(), results.cases.end(),
+                                    [&](const auto& l) { return l->loadCase == check.loadCase; });
     if (loads == results.cases.end()) return std::nullopt;
-    if (check.id == "keel" && results.keelWood) return explainBallastBed(*results.keelWood, **loads, check);
+    if (check.id == "keel" && results.keelWood)
+        return explainBallastBed(*results.keelWood, **loads, check);
     for (const auto& input : results.boltInputs) {
         if (input->id == check.id) return explainBallastBolt(*input, **loads, check);
     }
@@ -171,10 +195,13 @@ std::optional<Trace> explain(const Results& results, const Check& check) {
 
 std::vector<std::string> standingCautions() {
     return {
-        "Results guide, they do not certify. What holds a ballast keel is a matter of life: a naval architect, a surveyor or the class "
+        "Results guide, they do not certify. What holds a ballast keel is a matter of life: a "
+        "naval architect, a surveyor or the class "
         "rules in force decide, and local codes prevail.",
-        "Figures marked from memory or judgement are to be confirmed before metal is bought or wood is drilled.",
-        "The checks assume new metal and sound wet timber. After any grounding, and before long passages, have the keel's fastenings looked at.",
+        "Figures marked from memory or judgement are to be confirmed before metal is bought or "
+        "wood is drilled.",
+        "The checks assume new metal and sound wet timber. After any grounding, and before long "
+        "passages, have the keel's fastenings looked at.",
     };
 }
 

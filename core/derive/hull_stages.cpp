@@ -12,23 +12,27 @@ HullShape loftStage(const LoftInput& input) {
         OffsetStation station;
         station.id = id;
         if (!decided.x) {
-            shape.problems.push_back({"offsets.x", "offsets." + id + ".x", "the station's place is not decided", "a length measured aft"});
+            shape.problems.push_back({"offsets.x", "offsets." + id + ".x",
+                                      "the station's place is not decided",
+                                      "a length measured aft"});
             continue;
         }
         station.x = *decided.x;
         for (const auto& [index, point] : decided.points) {
             if (!point.halfBreadth || !point.height) {
-                shape.problems.push_back({"offsets.point", "offsets." + id + "." + std::to_string(index), "the point has only one of half-breadth and height",
-                                          "both, or neither"});
+                shape.problems.push_back(
+                    {"offsets.point", "offsets." + id + "." + std::to_string(index),
+                     "the point has only one of half-breadth and height", "both, or neither"});
                 continue;
             }
             station.points.push_back({*point.halfBreadth, *point.height, "", ""});
         }
         shape.offsets.stations.push_back(std::move(station));
     }
-    std::stable_sort(shape.offsets.stations.begin(), shape.offsets.stations.end(), [](const OffsetStation& a, const OffsetStation& b) {
-        return a.x != b.x ? a.x < b.x : naturalOrder(a.id, b.id) < 0;
-    });
+    std::stable_sort(shape.offsets.stations.begin(), shape.offsets.stations.end(),
+                     [](const OffsetStation& a, const OffsetStation& b) {
+                         return a.x != b.x ? a.x < b.x : naturalOrder(a.id, b.id) < 0;
+                     });
     if (!shape.problems.empty()) return shape;
     auto lofted = loft(shape.offsets);
     if (lofted) {

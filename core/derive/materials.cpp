@@ -18,12 +18,14 @@ void readKept(const std::string& name, const std::string& text, Materials& mater
     const auto dot = name.find('.');
     const auto kind = catalogueKindFromText(name.substr(0, dot));
     if (!kind || dot == std::string::npos) {
-        materials.problems.push_back({"kept.kind", "catalogue." + name, "there is no catalogue of this name", "wood or metal"});
+        materials.problems.push_back({"kept.kind", "catalogue." + name,
+                                      "there is no catalogue of this name", "wood or metal"});
         return;
     }
     const auto entry = readKeptRow(*kind, name.substr(dot + 1), text);
     if (!entry) {
-        materials.problems.insert(materials.problems.end(), entry.error().begin(), entry.error().end());
+        materials.problems.insert(materials.problems.end(), entry.error().begin(),
+                                  entry.error().end());
     } else if (const auto* wood = std::get_if<Wood>(&*entry)) {
         materials.woods[wood->id] = *wood;
     } else if (const auto* metal = std::get_if<Metal>(&*entry)) {
@@ -43,9 +45,12 @@ Materials resolveMaterials(const MaterialsInput& input, const Catalogue& catalog
             wood.name = {id, Standing::judgement, ownFigure};
             wood.family = WoodFamily::hardwood;
         }
-        if (own.density) wood.ec5.density = Figure<CharacteristicDensity>{{*own.density}, Standing::judgement, ownFigure};
+        if (own.density)
+            wood.ec5.density =
+                Figure<CharacteristicDensity>{{*own.density}, Standing::judgement, ownFigure};
         if (own.specificGravity) {
-            wood.us.specificGravity = Figure<SpecificGravityOvenDry>{{*own.specificGravity}, Standing::judgement, ownFigure};
+            wood.us.specificGravity = Figure<SpecificGravityOvenDry>{
+                {*own.specificGravity}, Standing::judgement, ownFigure};
         }
         put(wood.us.compressionPerpendicular, own.acrossGrain);
     }
@@ -74,7 +79,8 @@ const Metal* findMetal(const Materials& materials, const std::optional<std::stri
     return found == materials.metals.end() ? nullptr : &found->second;
 }
 
-std::optional<RodInput> rodOf(const Metal& metal, Length root, Length corrosion, const std::optional<double>& factor) {
+std::optional<RodInput> rodOf(const Metal& metal, Length root, Length corrosion,
+                              const std::optional<double>& factor) {
     const auto yield = designYield(metal);
     const auto ultimate = designUltimate(metal);
     if (!yield || !ultimate) return std::nullopt;
@@ -92,7 +98,8 @@ std::optional<RodInput> rodOf(const Metal& metal, Length root, Length corrosion,
         rod.factorStanding = Standing::judgement;
         rod.factorSource = "the builder's decision, metal_set.factor";
     } else {
-        rod.factorSource = "near the product of factors of ISO 12215-9:2012 for a ductile bolt, 1/0.402";
+        rod.factorSource =
+            "near the product of factors of ISO 12215-9:2012 for a ductile bolt, 1/0.402";
     }
     return rod;
 }
@@ -109,13 +116,15 @@ WasherInput bearingWood(const Wood& wood) {
         washer.ec5Source = wood.name.value + ": " + ec5->source;
         washer.ec5Standing = ec5->standing;
     }
-    if (wood.green.compressionPerpendicular) washer.meanWet = wood.green.compressionPerpendicular->value;
+    if (wood.green.compressionPerpendicular)
+        washer.meanWet = wood.green.compressionPerpendicular->value;
     return washer;
 }
 
 std::optional<Stress> wetAcrossGrain(const Wood& wood) {
     for (const WoodMoisture moisture : {WoodMoisture::green, WoodMoisture::twelve}) {
-        if (const auto modulus = modulusAcrossGrain(wood, AcrossGrain::unknown, moisture)) return modulus->value;
+        if (const auto modulus = modulusAcrossGrain(wood, AcrossGrain::unknown, moisture))
+            return modulus->value;
     }
     if (wood.ec5.modulusPerpendicular) return wood.ec5.modulusPerpendicular->value;
     return std::nullopt;

@@ -12,7 +12,8 @@
 
 namespace fayline {
 
-/// The woods and metals of one project: the rows it keeps, else the catalogue's, with the builder's own figures on top.
+/// The woods and metals of one project: the rows it keeps, else the catalogue's, with the builder's
+/// own figures on top.
 struct Materials {
     std::map<std::string, Wood> woods;
     std::map<std::string, Metal> metals;
@@ -33,7 +34,8 @@ const Wood* findWood(const Materials& materials, const std::optional<std::string
 const Metal* findMetal(const Materials& materials, const std::optional<std::string>& name);
 
 /// A rod of this metal for the metal set; nothing when yield or ultimate is not known.
-std::optional<RodInput> rodOf(const Metal& metal, Length root, Length corrosion, const std::optional<double>& factor);
+std::optional<RodInput> rodOf(const Metal& metal, Length root, Length corrosion,
+                              const std::optional<double>& factor);
 
 /// The wood under a washer; what is not published for it stays out. Sizes are left to the caller.
 WasherInput bearingWood(const Wood& wood);

@@ -45,16 +45,20 @@ BoltPlan planBolts(const Project& project, const Structure& structure, const Cat
 /// One bolt's decisions with those for all bolts beneath.
 BoltDecisions boltDecisions(const Project& project, const std::string& id);
 /// One frame's floor decisions with those for all floors beneath.
-FloorDecisions floorDecisions(const FloorDecisions& all, const std::map<std::string, FloorDecisions>& own, const std::string& frame);
+FloorDecisions floorDecisions(const FloorDecisions& all,
+                              const std::map<std::string, FloorDecisions>& own,
+                              const std::string& frame);
 
 /// The thread of a rod of exactly this diameter.
 const Thread* threadOf(const Catalogue& catalogue, Length diameter);
 
-BallastLoadInput ballastLoadInput(const Project& project, const Structure& structure, const BallastBoltLayout& layout,
-                                  const Materials& materials, Mass boat);
+BallastLoadInput ballastLoadInput(const Project& project, const Structure& structure,
+                                  const BallastBoltLayout& layout, const Materials& materials,
+                                  Mass boat);
 CaseSettings caseSettings(const Project& project, LoadCase loadCase);
-BoltCheckInput boltCheckInput(const Project& project, const Structure& structure, const PlacedBolt& bolt,
-                              const Materials& materials, const Catalogue& catalogue);
+BoltCheckInput boltCheckInput(const Project& project, const Structure& structure,
+                              const PlacedBolt& bolt, const Materials& materials,
+                              const Catalogue& catalogue);
 double targetOf(const Project& project, ConsequenceClass consequence);
 
 }  // namespace fayline

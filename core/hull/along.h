@@ -15,9 +15,12 @@ struct EndSlopes {
 };
 
 /// Slopes of the curve through (x, v), for each bay between neighbouring x: a modified Akima
-/// spline, and a monotone one (PCHIP) at those x where the first would leave the range of the four
-/// values around a bay by more than an eighth of their spread, which is what a parabola needs, or
-/// go below `least`. Two points give a straight line, three a parabola under the same rule.
+/// spline, drawn towards a monotone one (PCHIP) where it would leave the range of the four values
+/// around a bay by more than an eighth of their spread, which is what a parabola needs, or go below
+/// `least`. Two points give a straight line, three a parabola under the same rule. Where the line
+/// through the points turns sharply (the heel of a sternpost) the curve has a knuckle: fully at 20
+/// degrees and four times the turn at either neighbour, not at all below 10 degrees or twice
+/// (judgement).
 std::vector<EndSlopes> slopesAlong(std::span<const Length> x, std::span<const Length> v,
                                    std::optional<Length> least = std::nullopt);
 

@@ -11,8 +11,7 @@ namespace fayline::detail {
 struct MatchedStation {
     const Contour* contour = nullptr;
     /// How far up its side each point of the contour lies, up to 1, never falling; what lies below
-    /// nil counts as nil. Corners of two stations are taken for one knuckle by it, and a knuckle
-    /// that ends goes on at its last level.
+    /// nil counts as nil.
     std::vector<double> level;
 };
 
@@ -27,8 +26,9 @@ std::vector<double> risenShareAbove(const Contour& contour, Length lowestOfOther
 using Landmarks = std::vector<std::vector<Length>>;
 
 /// Corners of neighbouring stations are paired in order when they bend the same way and lie near
-/// each other; a chain of pairs is one knuckle. `holdFoot` adds a landmark at the top end of what
-/// lies at level nil (for steps).
+/// each other; a chain of pairs is one knuckle, and where it ends it goes on at the places most
+/// like its last. `holdFoot` adds a landmark at the top end of what lies at level nil (for steps),
+/// unless a knuckle contradicts it.
 Landmarks landmarksOf(std::span<const MatchedStation> stations, bool holdFoot);
 
 }  // namespace fayline::detail

@@ -5,6 +5,7 @@
 #include "contour.h"
 #include "hull/surface.h"
 #include "landmarks.h"
+#include "stretch.h"
 
 namespace fayline {
 namespace {
@@ -17,85 +18,19 @@ constexpr double steepStep = 1.0;         ///< height over length of a step's ba
 constexpr double steeperThanBoth = 4.0;   ///< than the bays before and behind it
 constexpr double pointsPerSection = 128;  ///< about; more where knuckles divide it
 constexpr std::size_t fewestPieces = 2;
+constexpr double closest = 0.002;  ///< of the girth: strands nearer than this go together
 
 using Lines = std::vector<std::vector<SectionPoint>>;  ///< per station, as many points in each
 
-/// Share of a stretch passed at each of its points: half by girth, half by height gone through, so
-/// that neighbouring sections of unlike shape are held together mostly along water lines.
-class Passed {
-  public:
-    Passed(const Contour& contour, Length from, Length to)
-        : contour_(contour), from_(from), to_(to) {
-        riseFrom_ = riseAt(from);
-        rise_ = riseAt(to) - riseFrom_;
-        byHeight_ = rise_ > 1e-9 * contour.girth.back();
-    }
-
-    [[nodiscard]] double at(Length girth) const {
-        const double along = (girth - from_) / (to_ - from_);
-        return byHeight_ ? 0.5 * (along + (riseAt(girth) - riseFrom_) / rise_) : along;
-    }
-
-    [[nodiscard]] Length girthFrom() const { return from_; }
-    [[nodiscard]] Length girthTo() const { return to_; }
-
-  private:
-    [[nodiscard]] Length riseAt(Length girth) const {
-        const auto& g = contour_.girth;
-        const auto above = std::upper_bound(g.begin(), g.end(), girth);
-        if (above == g.end()) return contour_.rise.back();
-        const auto i = static_cast<std::size_t>(above - g.begin());
-        const double share = (girth - g[i - 1]) / (g[i] - g[i - 1]);
-        return contour_.rise[i - 1] + (contour_.rise[i] - contour_.rise[i - 1]) * share;
-    }
-
-    const Contour& contour_;
-    Length from_, to_;
-    Length riseFrom_, rise_;
-    bool byHeight_ = false;
-};
-
-SectionPoint pointAt(const Contour& contour, Length girth) {
-    const auto& g = contour.girth;
-    const auto above = std::upper_bound(g.begin(), g.end(), girth);
-    if (above == g.end()) return contour.points.back();
-    const auto i = static_cast<std::size_t>(above - g.begin());
-    const double share = (girth - g[i - 1]) / (g[i] - g[i - 1]);
-    const SectionPoint a = contour.points[i - 1];
-    const SectionPoint b = contour.points[i];
-    return {a.y + (b.y - a.y) * share, a.z + (b.z - a.z) * share};
-}
-
-/// Points of one stretch at equal shares passed; the first end is left out, the last is the
-/// landmark itself.
+/// Points of one stretch at equal shares passed; the first end is left out.
 void divide(const Contour& contour, Length from, Length to, std::size_t pieces,
             std::vector<SectionPoint>& out) {
-    const SectionPoint end = pointAt(contour, to);
-    if (!(to > from)) {
-        out.insert(out.end(), pieces, end);
-        return;
-    }
-    const Passed passed(contour, from, to);
-    const auto& g = contour.girth;
-    auto next = static_cast<std::size_t>(std::upper_bound(g.begin(), g.end(), from) - g.begin());
-    Length before = from;
-    double shareBefore = 0.0;
+    const detail::Stretch stretch(contour, from, to);
     for (std::size_t k = 1; k < pieces; ++k) {
-        const double wanted = static_cast<double>(k) / static_cast<double>(pieces);
-        Length behind = next < g.size() ? min(g[next], to) : to;
-        double shareBehind = passed.at(behind);
-        while (shareBehind < wanted && behind < to) {
-            before = behind;
-            shareBefore = shareBehind;
-            ++next;
-            behind = next < g.size() ? min(g[next], to) : to;
-            shareBehind = passed.at(behind);
-        }
-        const double span = shareBehind - shareBefore;
-        const double part = span > 0.0 ? std::min(1.0, (wanted - shareBefore) / span) : 1.0;
-        out.push_back(pointAt(contour, before + (behind - before) * part));
+        const double share = static_cast<double>(k) / static_cast<double>(pieces);
+        out.push_back(pointAt(contour, stretch.girthAt(share)));
     }
-    out.push_back(end);
+    out.push_back(pointAt(contour, to));
 }
 
 Lines linesThrough(std::span<const MatchedStation> stations, const Landmarks& landmarks) {
@@ -171,6 +106,27 @@ class Loft {
     }
 
   private:
+    /// Strands that all but touch at both ends of a bay go along together between them.
+    void keepTogether(std::size_t bay) {
+        const Length length = x_[bay + 1] - x_[bay];
+        auto& strands = surface_.bays_[bay];
+        const Length near =
+            closest * min(contours_[bay].girth.back(), contours_[bay + 1].girth.back());
+        for (std::size_t k = 1; k < strands.size(); ++k) {
+            const auto& below = strands[k - 1];
+            auto& strand = strands[k];
+            const SectionPoint from{strand.from.y - below.from.y, strand.from.z - below.from.z};
+            const SectionPoint to{strand.to.y - below.to.y, strand.to.z - below.to.z};
+            if (abs(from.y) + abs(from.z) > near || abs(to.y) + abs(to.z) > near) continue;
+            const double yApart = (to.y - from.y) / length;
+            const double zApart = (to.z - from.z) / length;
+            strand.yFrom = below.yFrom + yApart;
+            strand.yTo = below.yTo + yApart;
+            strand.zFrom = below.zFrom + zApart;
+            strand.zTo = below.zTo + zApart;
+        }
+    }
+
     void buildRun(std::size_t first, std::size_t last) {
         if (first == last) return;
         std::vector<MatchedStation> stations;
@@ -194,6 +150,7 @@ class Loft {
                                                        zSlopes[bay].from, zSlopes[bay].to});
             }
         }
+        for (std::size_t bay = first; bay < last; ++bay) keepTogether(bay);
     }
 
     void buildStep(std::size_t bay) {

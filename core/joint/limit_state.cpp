@@ -43,7 +43,8 @@ constexpr std::array<Named<KindOfLoad>, 3> kinds{{
     {KindOfLoad::variable, "variable"},
     {KindOfLoad::accidental, "accidental"},
 }};
-constexpr std::array<Named<Basis>, 3> bases{{{Basis::us, "us"}, {Basis::ec5, "ec5"}, {Basis::metal, "metal"}}};
+constexpr std::array<Named<Basis>, 3> bases{
+    {{Basis::us, "us"}, {Basis::ec5, "ec5"}, {Basis::metal, "metal"}}};
 
 template <typename Table, typename Enum>
 std::string_view nameIn(const Table& table, Enum value) {
@@ -63,25 +64,44 @@ std::optional<Enum> valueIn(const std::array<Named<Enum>, N>& table, std::string
 
 }  // namespace
 
-std::string_view nameOf(Basis basis) { return nameIn(bases, basis); }
-std::string_view nameOf(LimitStateKind kind) { return nameIn(limitStates, kind); }
-std::string_view nameOf(Duration duration) { return nameIn(durations, duration); }
-std::string_view nameOf(KindOfLoad kind) { return nameIn(kinds, kind); }
-std::optional<Duration> durationNamed(std::string_view name) { return valueIn(durations, name); }
-std::optional<KindOfLoad> kindOfLoadNamed(std::string_view name) { return valueIn(kinds, name); }
+std::string_view nameOf(Basis basis) {
+    return nameIn(bases, basis);
+}
+std::string_view nameOf(LimitStateKind kind) {
+    return nameIn(limitStates, kind);
+}
+std::string_view nameOf(Duration duration) {
+    return nameIn(durations, duration);
+}
+std::string_view nameOf(KindOfLoad kind) {
+    return nameIn(kinds, kind);
+}
+std::optional<Duration> durationNamed(std::string_view name) {
+    return valueIn(durations, name);
+}
+std::optional<KindOfLoad> kindOfLoadNamed(std::string_view name) {
+    return valueIn(kinds, name);
+}
 
 double kMod(Duration duration, Service service) {
     const bool wet = service == Service::wet;
     switch (duration) {
-        case Duration::permanent: return wet ? 0.50 : 0.60;
-        case Duration::tenYears: return wet ? 0.55 : 0.70;
-        case Duration::twoMonths: return wet ? 0.65 : 0.80;
-        case Duration::sevenDays: return wet ? 0.70 : 0.90;
-        case Duration::tenMinutes: return wet ? 0.90 : 1.10;
+        case Duration::permanent:
+            return wet ? 0.50 : 0.60;
+        case Duration::tenYears:
+            return wet ? 0.55 : 0.70;
+        case Duration::twoMonths:
+            return wet ? 0.65 : 0.80;
+        case Duration::sevenDays:
+            return wet ? 0.70 : 0.90;
+        case Duration::tenMinutes:
+            return wet ? 0.90 : 1.10;
     }
     return 0.50;
 }
 
-double gammaM(KindOfLoad kind) { return kind == KindOfLoad::accidental ? 1.0 : 1.3; }
+double gammaM(KindOfLoad kind) {
+    return kind == KindOfLoad::accidental ? 1.0 : 1.3;
+}
 
 }  // namespace fayline

@@ -7,24 +7,34 @@ namespace fayline {
 namespace {
 
 constexpr const char* metalClause =
-    "metal set: the smaller of yield and half the ultimate, on the net area at the thread root, by the metal factor";
+    "metal set: the smaller of yield and half the ultimate, on the net area at the thread root, by "
+    "the metal factor";
 
-Stress limitStress(const RodInput& rod) { return min(rod.yield, rod.ultimate / 2.0); }
+Stress limitStress(const RodInput& rod) {
+    return min(rod.yield, rod.ultimate / 2.0);
+}
 
-Standing weakest(const RodInput& rod) { return std::max(rod.strengthStanding, rod.factorStanding); }
+Standing weakest(const RodInput& rod) {
+    return std::max(rod.strengthStanding, rod.factorStanding);
+}
 
 std::vector<std::string> rangeNotes(const RodInput& rod) {
     std::vector<std::string> notes;
-    if (netArea(rod).si() <= 0) notes.emplace_back("the corrosion allowance leaves no metal at the root");
+    if (netArea(rod).si() <= 0)
+        notes.emplace_back("the corrosion allowance leaves no metal at the root");
     return notes;
 }
 
 void explainArea(const RodInput& rod, Trace& trace) {
-    trace.lines.push_back({"d_root", "diameter at the thread root", rod.root, "thread table of the catalogue", Standing::derived});
-    trace.lines.push_back({"c", "corrosion allowance off the radius", rod.corrosion, "decision or rule of the program", Standing::judgement});
+    trace.lines.push_back({"d_root", "diameter at the thread root", rod.root,
+                           "thread table of the catalogue", Standing::derived});
+    trace.lines.push_back({"c", "corrosion allowance off the radius", rod.corrosion,
+                           "decision or rule of the program", Standing::judgement});
     trace.lines.push_back({"A", "net area = π/4·(d_root − 2c)²", netArea(rod), "", std::nullopt});
-    trace.lines.push_back({"f_y", "least yield", rod.yield, rod.strengthSource, rod.strengthStanding});
-    trace.lines.push_back({"f_u", "least ultimate", rod.ultimate, rod.strengthSource, rod.strengthStanding});
+    trace.lines.push_back(
+        {"f_y", "least yield", rod.yield, rod.strengthSource, rod.strengthStanding});
+    trace.lines.push_back(
+        {"f_u", "least ultimate", rod.ultimate, rod.strengthSource, rod.strengthStanding});
     trace.lines.push_back({"f_lim", "min(f_y, f_u/2)", limitStress(rod), "", std::nullopt});
     trace.lines.push_back({"n", "metal factor", rod.factor, rod.factorSource, rod.factorStanding});
 }
@@ -44,8 +54,10 @@ LimitState rodTension(const RodInput& rod, Trace* trace) {
     state.basis = Basis::metal;
     state.reference = limitStress(rod) * area;
     state.working = state.reference / rod.factor;
-    state.gives = Band{rod.yield * area, max(rod.yield, rod.yieldTypical.value_or(rod.yield)) * area};
-    state.apart = Band{rod.ultimate * area, max(rod.ultimate, rod.ultimateTypical.value_or(rod.ultimate)) * area};
+    state.gives =
+        Band{rod.yield * area, max(rod.yield, rod.yieldTypical.value_or(rod.yield)) * area};
+    state.apart = Band{rod.ultimate * area,
+                       max(rod.ultimate, rod.ultimateTypical.value_or(rod.ultimate)) * area};
     state.soft = true;
     state.standing = weakest(rod);
     state.clause = metalClause;
@@ -58,14 +70,17 @@ LimitState rodTension(const RodInput& rod, Trace* trace) {
         trace->outside = state.outside;
         explainArea(rod, *trace);
         trace->lines.push_back({"T_d", "design tension", state.working, "", std::nullopt});
-        trace->notes.emplace_back("Neither timber code covers bronze rod; the metal set stands the same under both.");
+        trace->notes.emplace_back(
+            "Neither timber code covers bronze rod; the metal set stands the same under both.");
     }
     return state;
 }
 
-std::optional<LimitState> rodCombined(const RodInput& rod, Force tension, Force shear, Trace* trace) {
+std::optional<LimitState> rodCombined(const RodInput& rod, Force tension, Force shear,
+                                      Trace* trace) {
     const double size = std::hypot(tension.si(), shear.si());
-    const double equivalent = std::sqrt(tension.si() * tension.si() + 3.0 * shear.si() * shear.si());
+    const double equivalent =
+        std::sqrt(tension.si() * tension.si() + 3.0 * shear.si() * shear.si());
     if (size <= 0 || tension.si() < 0) return std::nullopt;
     LimitState state = rodTension(rod);
     const double along = size / equivalent;
@@ -87,7 +102,8 @@ std::optional<LimitState> rodCombined(const RodInput& rod, Force tension, Force 
         trace->lines.push_back({"T", "tension", tension, "load case", Standing::derived});
         trace->lines.push_back({"V", "shear", shear, "load case", Standing::derived});
         trace->lines.push_back({"T_eq", "√(T² + 3V²)", newtons(equivalent), "", std::nullopt});
-        trace->lines.push_back({"R_d", "size of load, along the load given, that is just met", state.working, "", std::nullopt});
+        trace->lines.push_back({"R_d", "size of load, along the load given, that is just met",
+                                state.working, "", std::nullopt});
     }
     return state;
 }

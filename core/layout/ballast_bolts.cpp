@@ -33,7 +33,8 @@ std::vector<Seat> betweenSeats(const BallastBoltInput& input) {
         const FloorSeat& fore = input.floors[i];
         const FloorSeat& aft = input.floors[i + 1];
         const Length x = fore.x + (aft.x - fore.x) / 2.0;
-        if (sectionAt(input.sections, x)) seats.push_back({x, fore.frame, {fore.frame, aft.frame}, std::nullopt, std::nullopt});
+        if (sectionAt(input.sections, x))
+            seats.push_back({x, fore.frame, {fore.frame, aft.frame}, std::nullopt, std::nullopt});
     }
     return seats;
 }
@@ -46,13 +47,14 @@ std::optional<Seat> seatFor(const std::vector<Seat>& seats, std::size_t bolt, st
     return seats[static_cast<std::size_t>(std::lround(step * static_cast<double>(bolt)))];
 }
 
-/// A bolt placed by hand takes what stands at its place: the floor whose siding it falls in, or the two it stands between.
+/// A bolt placed by hand takes what stands at its place: the floor whose siding it falls in, or the
+/// two it stands between.
 Seat seatAt(const BallastBoltInput& input, Length x, bool between) {
     Seat seat{x, "", {}, std::nullopt, std::nullopt};
     if (input.floors.empty()) return seat;
-    const auto nearest = std::min_element(input.floors.begin(), input.floors.end(), [&](const FloorSeat& a, const FloorSeat& b) {
-        return abs(a.x - x) < abs(b.x - x);
-    });
+    const auto nearest = std::min_element(
+        input.floors.begin(), input.floors.end(),
+        [&](const FloorSeat& a, const FloorSeat& b) { return abs(a.x - x) < abs(b.x - x); });
     seat.frame = nearest->frame;
     if (!between && abs(nearest->x - x) * 2.0 <= nearest->siding) {
         seat.floors = {nearest->frame};
@@ -61,17 +63,20 @@ Seat seatAt(const BallastBoltInput& input, Length x, bool between) {
         seat.width = nearest->siding - 2.0 * abs(nearest->x - x);
         return seat;
     }
-    const auto behind = std::find_if(input.floors.begin(), input.floors.end(), [&](const FloorSeat& f) { return f.x > x; });
+    const auto behind = std::find_if(input.floors.begin(), input.floors.end(),
+                                     [&](const FloorSeat& f) { return f.x > x; });
     if (behind != input.floors.begin()) seat.floors.push_back((behind - 1)->frame);
     if (behind != input.floors.end()) seat.floors.push_back(behind->frame);
     return seat;
 }
 
 std::vector<HoleStep> drillSteps(const BoltChoice& bolt, Length grip) {
-    const auto hole = boltHole({bolt.diameter, grip, HoleFit::snug, HoleEnd::head, std::nullopt, std::nullopt});
+    const auto hole =
+        boltHole({bolt.diameter, grip, HoleFit::snug, HoleEnd::head, std::nullopt, std::nullopt});
     std::vector<HoleStep> steps;
     if (!hole) return steps;
-    for (const DrillStep& step : hole->steps) steps.push_back({step.what, step.bit, step.depth.value_or(grip)});
+    for (const DrillStep& step : hole->steps)
+        steps.push_back({step.what, step.bit, step.depth.value_or(grip)});
     return steps;
 }
 
@@ -85,8 +90,10 @@ std::optional<JointSection> sectionAt(const std::vector<JointSection>& sections,
     const JointSection& a = *(above - 1);
     const JointSection& b = *above;
     const double t = (x - a.x) / (b.x - a.x);
-    return JointSection{x, a.keelTop + t * (b.keelTop - a.keelTop), a.joint + t * (b.joint - a.joint),
-                        a.ballastBottom + t * (b.ballastBottom - a.ballastBottom), a.breadth + t * (b.breadth - a.breadth)};
+    return JointSection{x, a.keelTop + t * (b.keelTop - a.keelTop),
+                        a.joint + t * (b.joint - a.joint),
+                        a.ballastBottom + t * (b.ballastBottom - a.ballastBottom),
+                        a.breadth + t * (b.breadth - a.breadth)};
 }
 
 BallastBoltLayout layOutBallastBolts(const BallastBoltInput& input) {
@@ -98,13 +105,24 @@ BallastBoltLayout layOutBallastBolts(const BallastBoltInput& input) {
         const auto seat = bolt.x ? std::optional<Seat>(seatAt(input, *bolt.x, bolt.between))
                                  : seatFor(bolt.between ? spaces : floors, i, input.bolts.size());
         if (!seat) continue;
-        const Length y = bolt.offset.value_or(i % 2 == 0 ? -input.alternateOffset : input.alternateOffset);
+        const Length y =
+            bolt.offset.value_or(i % 2 == 0 ? -input.alternateOffset : input.alternateOffset);
         const auto section = sectionAt(input.sections, seat->x);
         if (!section) {
-            layout.findings.push_back({"bed", {bolt.id}, std::nullopt, bolt.id + " stands off the ballast: nothing there to hold", {bolt.id + ".x="}});
+            layout.findings.push_back({"bed",
+                                       {bolt.id},
+                                       std::nullopt,
+                                       bolt.id + " stands off the ballast: nothing there to hold",
+                                       {bolt.id + ".x="}});
             continue;
         }
-        PlacedBolt placed{bolt.id, seat->frame, seat->floors, bolt.between || !seat->top, {seat->x, y, section->joint}, {}, seat->width};
+        PlacedBolt placed{bolt.id,
+                          seat->frame,
+                          seat->floors,
+                          bolt.between || !seat->top,
+                          {seat->x, y, section->joint},
+                          {},
+                          seat->width};
         const Length upper = seat->top.value_or(section->keelTop);
         const Length lower = section->ballastBottom + bolt.recess;
         placed.grip = upper - lower;

@@ -9,8 +9,12 @@ namespace {
 struct Vec {
     double x, y, z;
 };
-Vec minus(const Point& a, const Point& b) { return {a.x.si() - b.x.si(), a.y.si() - b.y.si(), a.z.si() - b.z.si()}; }
-double dot(const Vec& a, const Vec& b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
+Vec minus(const Point& a, const Point& b) {
+    return {a.x.si() - b.x.si(), a.y.si() - b.y.si(), a.z.si() - b.z.si()};
+}
+double dot(const Vec& a, const Vec& b) {
+    return a.x * b.x + a.y * b.y + a.z * b.z;
+}
 
 }  // namespace
 
@@ -18,7 +22,8 @@ Length distanceBetween(const Hole& a, const Hole& b) {
     const Vec d1 = minus(a.end, a.start);
     const Vec d2 = minus(b.end, b.start);
     const Vec r = minus(a.start, b.start);
-    const double aa = dot(d1, d1), ee = dot(d2, d2), bb = dot(d1, d2), cc = dot(d1, r), ff = dot(d2, r);
+    const double aa = dot(d1, d1), ee = dot(d2, d2), bb = dot(d1, d2), cc = dot(d1, r),
+                 ff = dot(d2, r);
     const double denominator = aa * ee - bb * bb;
     double s = denominator > 1e-18 ? std::clamp((bb * ff - cc * ee) / denominator, 0.0, 1.0) : 0.0;
     double t = ee > 0 ? (bb * s + ff) / ee : 0.0;

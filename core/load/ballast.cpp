@@ -8,21 +8,22 @@ namespace {
 
 Length breadthAt(const std::vector<BedSlice>& bed, Length x) {
     if (bed.empty()) return {};
-    const auto nearest = std::min_element(bed.begin(), bed.end(), [&](const BedSlice& a, const BedSlice& b) {
-        return abs(a.x - x) < abs(b.x - x);
-    });
+    const auto nearest = std::min_element(
+        bed.begin(), bed.end(),
+        [&](const BedSlice& a, const BedSlice& b) { return abs(a.x - x) < abs(b.x - x); });
     return nearest->breadth;
 }
 
-std::vector<FrameShare> frameShares(const BallastLoadInput& input, Moment moment, Force lateral, Force vertical) {
+std::vector<FrameShare> frameShares(const BallastLoadInput& input, Moment moment, Force lateral,
+                                    Force vertical) {
     std::vector<Length> places;
     for (const BearingFrame& frame : input.frames) places.push_back(frame.x);
     const Shares shares = sharesAlong(input.bed, input.centre.x, places);
     std::vector<FrameShare> result;
     for (std::size_t i = 0; i < places.size(); ++i) {
         const double share = shares.rigid[i];
-        result.push_back({input.frames[i].frame, places[i], shares.tributary[i], share, share * moment, share * lateral,
-                          share * vertical});
+        result.push_back({input.frames[i].frame, places[i], shares.tributary[i], share,
+                          share * moment, share * lateral, share * vertical});
     }
     return result;
 }
@@ -39,13 +40,15 @@ std::vector<BoltForces> namedBolts(const BallastLoadInput& input) {
         forces.point = input.bolts[i].joint;
         forces.shareTributary = shares.tributary[i];
         forces.shareRigid = shares.rigid[i];
-        forces.envelope = std::max(shares.tributary[i], shares.rigid[i]) * static_cast<double>(places.size());
+        forces.envelope =
+            std::max(shares.tributary[i], shares.rigid[i]) * static_cast<double>(places.size());
         result.push_back(std::move(forces));
     }
     return result;
 }
 
-/// The four ways of sharing the moment. `lee` = +1 when the starboard edge is the tipping line, −1 for port.
+/// The four ways of sharing the moment. `lee` = +1 when the starboard edge is the tipping line, −1
+/// for port.
 void shareMoment(const BallastLoadInput& input, double lee, Moment moment, CaseLoads& loads) {
     const std::size_t count = input.bolts.size();
     std::vector<Length> lever(count);
@@ -63,23 +66,28 @@ void shareMoment(const BallastLoadInput& input, double lee, Moment moment, CaseL
     }
     std::vector<CrackedStrip> strips;
     for (const BedSlice& slice : input.bed) strips.push_back({slice.length, slice.breadth / 2.0});
-    const CrackedSection section = crackedSection(cracked, strips, input.acrossGrain / input.timberDepth, moment);
+    const CrackedSection section =
+        crackedSection(cracked, strips, input.acrossGrain / input.timberDepth, moment);
     loads.settled = section.balanced;
     if (input.acrossGrain.si() <= 0) {
         loads.why = "the keel's wood is not decided, or has no stiffness in the catalogue";
     } else if (!section.balanced) {
-        loads.why = "no balance between bolts and bed: the bolts stand outside the bed or it has no breadth";
+        loads.why =
+            "no balance between bolts and bed: the bolts stand outside the bed or it has no "
+            "breadth";
     }
     for (std::size_t i = 0; i < count; ++i) {
         BoltForces& forces = loads.bolts[i];
         if (sum.si() > 0) forces.equalForce = moment / sum;
-        if (windward.si() > 0 && lee * forces.point.y <= Length{}) forces.windwardOnly = moment / windward;
+        if (windward.si() > 0 && lee * forces.point.y <= Length{})
+            forces.windwardOnly = moment / windward;
         if (squares.si() > 0) forces.elastic = moment * lever[i] / squares;
         forces.cracked = section.tension[i];
         forces.force.z = section.tension[i];
         forces.demandAxial = section.tension[i] * forces.envelope;
     }
-    loads.bed = BedForces{section.contact, lee * section.contactAt, lee * section.neutral, section.highest};
+    loads.bed =
+        BedForces{section.contact, lee * section.contactAt, lee * section.neutral, section.highest};
 }
 
 void knockdown(const BallastLoadInput& input, CaseLoads& loads) {
@@ -99,7 +107,8 @@ void knockdown(const BallastLoadInput& input, CaseLoads& loads) {
 }
 
 void groundingUp(const BallastLoadInput& input, CaseLoads& loads) {
-    const Force push = max(Mass{}, input.boat - input.ballast) * standardGravity * loads.settings.factor;
+    const Force push =
+        max(Mass{}, input.boat - input.ballast) * standardGravity * loads.settings.factor;
     loads.total.z = push;
     loads.frames = frameShares(input, Moment{}, Force{}, push);
     Area bed;
@@ -126,13 +135,15 @@ Residual residualOf(const CaseLoads& loads) {
     const double force_N = std::hypot(loads.total.y.si(), loads.total.z.si());
     const double moment_Nm = std::abs(loads.totalMoment.x.si());
     if (force_N > 0) residual.relative = residual.force.si() / force_N;
-    if (moment_Nm > 0) residual.relative = std::max(residual.relative, residual.moment.si() / moment_Nm);
+    if (moment_Nm > 0)
+        residual.relative = std::max(residual.relative, residual.moment.si() / moment_Nm);
     return residual;
 }
 
 }  // namespace
 
-CaseLoads ballastLoads(const BallastLoadInput& input, LoadCase loadCase, const CaseSettings& settings) {
+CaseLoads ballastLoads(const BallastLoadInput& input, LoadCase loadCase,
+                       const CaseSettings& settings) {
     CaseLoads loads;
     loads.loadCase = loadCase;
     loads.settings = settings;

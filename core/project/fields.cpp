@@ -29,10 +29,12 @@ bool isFrame(std::string_view token) {
     return isNumber(token);
 }
 
-/// A free name between two fixed ends: no blanks at its ends, no control characters, of sensible length.
+/// A free name between two fixed ends: no blanks at its ends, no control characters, of sensible
+/// length.
 bool isName(std::string_view name) {
     return !name.empty() && name.size() <= 80 && trimmed(name) == name &&
-           std::none_of(name.begin(), name.end(), [](unsigned char c) { return c < 0x20 || c == 0x7f; });
+           std::none_of(name.begin(), name.end(),
+                        [](unsigned char c) { return c < 0x20 || c == 0x7f; });
 }
 
 std::string joined(const std::vector<std::string_view>& tokens, std::size_t from, std::size_t to) {
@@ -44,7 +46,8 @@ std::string joined(const std::vector<std::string_view>& tokens, std::size_t from
     return text;
 }
 
-bool matchToken(std::string_view pattern, std::string_view token, Address& address, const std::string& first) {
+bool matchToken(std::string_view pattern, std::string_view token, Address& address,
+                const std::string& first) {
     if (pattern == "F#") {
         if (!isFrame(token)) return false;
         address.place = token;
@@ -62,18 +65,22 @@ bool matchToken(std::string_view pattern, std::string_view token, Address& addre
     return pattern == token;
 }
 
-std::optional<Address> match(const std::vector<std::string_view>& pattern, const std::vector<std::string_view>& tokens) {
+std::optional<Address> match(const std::vector<std::string_view>& pattern,
+                             const std::vector<std::string_view>& tokens) {
     Address address;
     const std::string first(pattern.front());
-    const auto star = static_cast<std::size_t>(std::find(pattern.begin(), pattern.end(), "*") - pattern.begin());
+    const auto star =
+        static_cast<std::size_t>(std::find(pattern.begin(), pattern.end(), "*") - pattern.begin());
     const std::size_t behind = star == pattern.size() ? 0 : pattern.size() - star - 1;
-    if (star == pattern.size() ? tokens.size() != pattern.size() : tokens.size() < pattern.size()) return std::nullopt;
+    if (star == pattern.size() ? tokens.size() != pattern.size() : tokens.size() < pattern.size())
+        return std::nullopt;
     for (std::size_t i = 0; i < std::min(star, pattern.size()); ++i) {
         if (!matchToken(pattern[i], tokens[i], address, first)) return std::nullopt;
     }
     if (star == pattern.size()) return address;
     for (std::size_t i = 0; i < behind; ++i) {
-        if (!matchToken(pattern[star + 1 + i], tokens[tokens.size() - behind + i], address, first)) return std::nullopt;
+        if (!matchToken(pattern[star + 1 + i], tokens[tokens.size() - behind + i], address, first))
+            return std::nullopt;
     }
     address.place = joined(tokens, star, tokens.size() - behind);
     if (!isName(address.place)) return std::nullopt;
@@ -116,7 +123,8 @@ std::vector<std::string> candidatesFor(const std::vector<std::string_view>& toke
 }
 
 template <typename T>
-Result<Value> limited(const Result<T>& read, const Field& field, std::string_view text, std::string_view where) {
+Result<Value> limited(const Result<T>& read, const Field& field, std::string_view text,
+                      std::string_view where) {
     if (!read) return tl::unexpected(read.error());
     double value = 0;
     if constexpr (std::is_arithmetic_v<T>) {
@@ -125,14 +133,16 @@ Result<Value> limited(const Result<T>& read, const Field& field, std::string_vie
         value = read->si();
     }
     if (field.low < field.high && (value < field.low || value > field.high)) {
-        return tl::unexpected(Problem{"value.limits", std::string(where), field.label + " is " + quotable(text), field.limits});
+        return tl::unexpected(Problem{"value.limits", std::string(where),
+                                      field.label + " is " + quotable(text), field.limits});
     }
     return Value(*read);
 }
 
 Result<Value> readChoice(const Field& field, std::string_view text, std::string_view where) {
     const std::string word = lowered(trimmed(text));
-    if (std::find(field.choices.begin(), field.choices.end(), word) != field.choices.end()) return Value(word);
+    if (std::find(field.choices.begin(), field.choices.end(), word) != field.choices.end())
+        return Value(word);
     std::string all;
     for (const std::string& choice : field.choices) all += (all.empty() ? "" : ", ") + choice;
     std::string what = field.label + " is " + quotable(text);
@@ -141,11 +151,15 @@ Result<Value> readChoice(const Field& field, std::string_view text, std::string_
 }
 
 Result<Value> readText(const Field& field, std::string_view text, std::string_view where) {
-    const std::size_t most = field.kind == ValueKind::keptRow ? 20000 : field.pattern == "hull.name" ? 60 : 400;
+    const std::size_t most = field.kind == ValueKind::keptRow ? 20000
+                             : field.pattern == "hull.name"   ? 60
+                                                              : 400;
     const bool control = field.kind == ValueKind::text &&
-                         std::any_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x20 && c != '\n'; });
+                         std::any_of(text.begin(), text.end(),
+                                     [](unsigned char c) { return c < 0x20 && c != '\n'; });
     if (trimmed(text).empty() || text.size() > most || firstBadUtf8(text) || control) {
-        return tl::unexpected(Problem{"value.text", std::string(where), field.label + " is " + quotable(text),
+        return tl::unexpected(Problem{"value.text", std::string(where),
+                                      field.label + " is " + quotable(text),
                                       "plain text of 1 to " + std::to_string(most) + " letters"});
     }
     return Value(std::string(trimmed(text)));
@@ -156,7 +170,8 @@ Result<Value> readText(const Field& field, std::string_view text, std::string_vi
 const std::vector<Field>& decisionTable() {
     static const std::vector<Field> rows = [] {
         std::vector<Field> all;
-        for (auto&& part : {table::hullRows(), table::structureRows(), table::ballastRows(), table::figureRows()}) {
+        for (auto&& part : {table::hullRows(), table::structureRows(), table::ballastRows(),
+                            table::figureRows()}) {
             all.insert(all.end(), part.begin(), part.end());
         }
         return all;
@@ -169,35 +184,47 @@ Result<Target> findDecision(std::string_view what) {
     const std::string_view head = isFrame(tokens.front()) ? std::string_view("F#") : tokens.front();
     if (const auto rows = tableIndex().find(head); rows != tableIndex().end()) {
         for (const Indexed& row : rows->second) {
-            if (auto address = match(row.pattern, tokens)) return Target{row.field, std::move(*address)};
+            if (auto address = match(row.pattern, tokens))
+                return Target{row.field, std::move(*address)};
         }
     }
     const auto candidates = candidatesFor(tokens);
     const auto near = didYouMean(what, candidates);
-    return tl::unexpected(Problem{"decision.unknown", quotable(what), "there is no decision of this name",
-                                  near ? "did you mean " + *near + "?" : "names like keel.sided or K.5.diameter"});
+    return tl::unexpected(
+        Problem{"decision.unknown", quotable(what), "there is no decision of this name",
+                near ? "did you mean " + *near + "?" : "names like keel.sided or K.5.diameter"});
 }
 
 Result<Value> readValue(const Field& field, std::string_view text, std::string_view where) {
     switch (field.kind) {
-        case ValueKind::length: return limited(readLength(text, where), field, text, where);
-        case ValueKind::mass: return limited(readMass(text, where), field, text, where);
-        case ValueKind::density: return limited(readDensity(text, where), field, text, where);
-        case ValueKind::stress: return limited(readStress(text, where), field, text, where);
-        case ValueKind::ratio: return limited(readRatio(text, where), field, text, where);
+        case ValueKind::length:
+            return limited(readLength(text, where), field, text, where);
+        case ValueKind::mass:
+            return limited(readMass(text, where), field, text, where);
+        case ValueKind::density:
+            return limited(readDensity(text, where), field, text, where);
+        case ValueKind::stress:
+            return limited(readStress(text, where), field, text, where);
+        case ValueKind::ratio:
+            return limited(readRatio(text, where), field, text, where);
         case ValueKind::count:
-            return limited(readCount(text, where, static_cast<int>(field.low), static_cast<int>(field.high)), field, text,
-                           where);
-        case ValueKind::choice: return readChoice(field, text, where);
+            return limited(
+                readCount(text, where, static_cast<int>(field.low), static_cast<int>(field.high)),
+                field, text, where);
+        case ValueKind::choice:
+            return readChoice(field, text, where);
         case ValueKind::woodName:
         case ValueKind::metalName:
         case ValueKind::keptRow:
-        case ValueKind::text: return readText(field, text, where);
+        case ValueKind::text:
+            return readText(field, text, where);
     }
-    return tl::unexpected(Problem{"value.kind", std::string(where), "no reader for this kind of value", ""});
+    return tl::unexpected(
+        Problem{"value.kind", std::string(where), "no reader for this kind of value", ""});
 }
 
-Result<void> applyChange(Project& project, const std::string& what, const std::optional<std::string>& text) {
+Result<void> applyChange(Project& project, const std::string& what,
+                         const std::optional<std::string>& text) {
     const auto target = findDecision(what);
     if (!target) return tl::unexpected(target.error());
     if (!text) {
@@ -213,7 +240,8 @@ Result<void> applyChange(Project& project, const std::string& what, const std::o
 Folded foldDecisions(const std::vector<std::pair<std::string, std::string>>& decided) {
     Folded folded;
     for (const auto& [what, text] : decided) {
-        if (const auto done = applyChange(folded.project, what, text); !done) folded.problems.push_back(done.error());
+        if (const auto done = applyChange(folded.project, what, text); !done)
+            folded.problems.push_back(done.error());
     }
     return folded;
 }

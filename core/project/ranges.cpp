@@ -7,20 +7,25 @@
 namespace fayline {
 namespace {
 
-Problem noSuch(std::string_view kind, std::string_view id, std::string_view where, const std::vector<std::string>& all) {
+Problem noSuch(std::string_view kind, std::string_view id, std::string_view where,
+               const std::vector<std::string>& all) {
     std::string allowed = all.empty() ? "there are none yet: decide how many first"
                                       : std::string(all.front()) + " to " + std::string(all.back());
-    return {"place.unknown", std::string(where), "there is no " + std::string(kind) + " " + quotable(id), allowed};
+    return {"place.unknown", std::string(where),
+            "there is no " + std::string(kind) + " " + quotable(id), allowed};
 }
 
-/// "F9" → F9; a lettered frame is set in by deciding its place, so its own `frame.x` may name it first.
-bool namesNewFrame(std::string_view id, std::string_view rest, const std::vector<std::string>& frames) {
+/// "F9" → F9; a lettered frame is set in by deciding its place, so its own `frame.x` may name it
+/// first.
+bool namesNewFrame(std::string_view id, std::string_view rest,
+                   const std::vector<std::string>& frames) {
     if (rest != ".frame.x" || id.empty() || id.back() < 'A' || id.back() > 'Z') return false;
     return std::find(frames.begin(), frames.end(), id.substr(0, id.size() - 1)) != frames.end();
 }
 
-Result<std::vector<std::string>> between(const std::vector<std::string>& all, std::string_view first,
-                                         std::string_view last, std::string_view kind, std::string_view where) {
+Result<std::vector<std::string>> between(const std::vector<std::string>& all,
+                                         std::string_view first, std::string_view last,
+                                         std::string_view kind, std::string_view where) {
     const auto from = std::find(all.begin(), all.end(), first);
     const auto to = std::find(all.begin(), all.end(), last);
     if (from == all.end()) return tl::unexpected(noSuch(kind, first, where, all));
@@ -37,7 +42,8 @@ Result<std::vector<std::string>> between(const std::vector<std::string>& all, st
 
 std::vector<std::string> frameIds(const Project& project) {
     std::vector<std::string> ids;
-    for (int i = 1; i <= project.frames.count.value_or(0); ++i) ids.push_back("F" + std::to_string(i));
+    for (int i = 1; i <= project.frames.count.value_or(0); ++i)
+        ids.push_back("F" + std::to_string(i));
     for (const auto& [id, frame] : project.frame) {
         const bool lettered = id.back() >= 'A' && id.back() <= 'Z';
         if (lettered && frame.x) ids.push_back(id);
@@ -48,21 +54,25 @@ std::vector<std::string> frameIds(const Project& project) {
 
 std::vector<std::string> boltIds(const Project& project) {
     std::vector<std::string> ids;
-    for (int i = 1; i <= project.bolts.count.value_or(0); ++i) ids.push_back("K." + std::to_string(i));
+    for (int i = 1; i <= project.bolts.count.value_or(0); ++i)
+        ids.push_back("K." + std::to_string(i));
     return ids;
 }
 
 Result<std::vector<std::string>> expandRange(const Project& project, std::string_view what) {
     const bool bolt = what.substr(0, 2) == "K.";
     const std::size_t start = bolt ? 2 : 0;
-    const bool frame = !bolt && what.size() > 1 && what[0] == 'F' && what[1] >= '0' && what[1] <= '9';
+    const bool frame =
+        !bolt && what.size() > 1 && what[0] == 'F' && what[1] >= '0' && what[1] <= '9';
     if (!bolt && !frame) return std::vector<std::string>{std::string(what)};
 
     std::size_t dot = what.find('.', start);
     // "K.2-K.4.diameter": the dot inside the second bolt's id does not end the place.
-    if (bolt && dot != std::string_view::npos && what.substr(0, dot).ends_with("-K")) dot = what.find('.', dot + 1);
+    if (bolt && dot != std::string_view::npos && what.substr(0, dot).ends_with("-K"))
+        dot = what.find('.', dot + 1);
     const std::string_view place = what.substr(0, dot);
-    const std::string_view rest = dot == std::string_view::npos ? std::string_view{} : what.substr(dot);
+    const std::string_view rest =
+        dot == std::string_view::npos ? std::string_view{} : what.substr(dot);
     const std::size_t dash = place.find('-');
     const std::string_view kind = bolt ? "ballast bolt" : "frame";
     const auto all = bolt ? boltIds(project) : frameIds(project);
@@ -94,13 +104,15 @@ std::string decisionTitle(std::string_view what) {
     if (section == "bolt") return "ballast bolt " + at.place + " " + target->field->label;
     if (section == "bolts") return "ballast bolts: " + target->field->label;
     if (section == "frames" || section == "floors") {
-        // A floor's label says "floor siding", right at a frame; the set's own title need not say it twice.
+        // A floor's label says "floor siding", right at a frame; the set's own title need not say
+        // it twice.
         const std::string& label = target->field->label;
         return section + ": " + (label.rfind("floor ", 0) == 0 ? label.substr(6) : label);
     }
     if (section == "frame" || section == "floor") return at.place + " " + target->field->label;
     if (section == "offsets") {
-        return "offset station " + at.place + (at.index > 0 ? " point " + std::to_string(at.index) : "") + " " +
+        return "offset station " + at.place +
+               (at.index > 0 ? " point " + std::to_string(at.index) : "") + " " +
                target->field->label;
     }
     if (!at.place.empty()) return at.place + " " + target->field->label;

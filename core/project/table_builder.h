@@ -8,7 +8,8 @@
 
 namespace fayline::table {
 
-/// Makes rows of the decision table. Each takes a function that finds the optional a row stands for.
+/// Makes rows of the decision table. Each takes a function that finds the optional a row stands
+/// for.
 template <typename T, typename Find>
 std::function<void(Project&, const Address&, const Value*)> setter(Find find) {
     return [find](Project& project, const Address& address, const Value* value) {
@@ -21,7 +22,8 @@ std::function<void(Project&, const Address&, const Value*)> setter(Find find) {
     };
 }
 
-/// The same for entries of a map: an entry with nothing decided in it goes away, so equal projects compare equal.
+/// The same for entries of a map: an entry with nothing decided in it goes away, so equal projects
+/// compare equal.
 template <typename T, typename Entry, typename Map, typename Member>
 std::function<void(Project&, const Address&, const Value*)> entrySetter(Map map, Member member) {
     return [map, member](Project& project, const Address& address, const Value* value) {

@@ -46,9 +46,12 @@ TEST(Compare, OutsideTheRangeIsNeverOk) {
 
 TEST(WorstOf, TakesTheFirstInOrder) {
     EXPECT_EQ(worstOf({}), Status::unloaded);
-    EXPECT_EQ(worstOf({named("a", Status::ok, 2), named("b", Status::outside, 2)}), Status::outside);
-    EXPECT_EQ(worstOf({named("a", Status::unknown, 0), named("b", Status::near, 1.2)}), Status::near);
-    EXPECT_EQ(worstOf({named("a", Status::unknown, 0), named("b", Status::ok, 2)}), Status::unknown);
+    EXPECT_EQ(worstOf({named("a", Status::ok, 2), named("b", Status::outside, 2)}),
+              Status::outside);
+    EXPECT_EQ(worstOf({named("a", Status::unknown, 0), named("b", Status::near, 1.2)}),
+              Status::near);
+    EXPECT_EQ(worstOf({named("a", Status::unknown, 0), named("b", Status::ok, 2)}),
+              Status::unknown);
 }
 
 TEST(WorseThan, StatusThenMarginThenNaturalId) {

@@ -18,14 +18,18 @@ void expectSame(const Results& a, const Results& b) {
     ASSERT_EQ(a.cases.size(), b.cases.size());
     for (std::size_t i = 0; i < a.cases.size(); ++i) EXPECT_EQ(*a.cases[i], *b.cases[i]);
     ASSERT_EQ(a.worstFirst.size(), b.worstFirst.size());
-    for (std::size_t i = 0; i < a.worstFirst.size(); ++i) EXPECT_EQ(*a.worstFirst[i], *b.worstFirst[i]);
+    for (std::size_t i = 0; i < a.worstFirst.size(); ++i)
+        EXPECT_EQ(*a.worstFirst[i], *b.worstFirst[i]);
     EXPECT_EQ(a.missing, b.missing);
     EXPECT_EQ(a.problems, b.problems);
 }
 
-const Check* find(const Results& results, const std::string& id, LimitStateKind kind, Basis basis, LoadCase loadCase) {
+const Check* find(const Results& results, const std::string& id, LimitStateKind kind, Basis basis,
+                  LoadCase loadCase) {
     for (const Check* check : results.worstFirst) {
-        if (check->id == id && check->limitState == kind && check->basis == basis && check->loadCase == loadCase) return check;
+        if (check->id == id && check->limitState == kind && check->basis == basis &&
+            check->loadCase == loadCase)
+            return check;
     }
     return nullptr;
 }
@@ -59,8 +63,10 @@ TEST(Derive, AThinnerBoltLowersItsOwnMargin) {
     const auto before = deriver.derive(project);
     decide(project, "K.4.diameter", "1/2 in");
     const auto after = deriver.derive(project);
-    const auto* thick = find(*before, "K.4", LimitStateKind::metal, Basis::metal, LoadCase::knockdownStarboard);
-    const auto* thin = find(*after, "K.4", LimitStateKind::metal, Basis::metal, LoadCase::knockdownStarboard);
+    const auto* thick =
+        find(*before, "K.4", LimitStateKind::metal, Basis::metal, LoadCase::knockdownStarboard);
+    const auto* thin =
+        find(*after, "K.4", LimitStateKind::metal, Basis::metal, LoadCase::knockdownStarboard);
     ASSERT_TRUE(thick && thin);
     if (thick->margin) {
         EXPECT_LT(*thin->margin, *thick->margin);
@@ -74,8 +80,9 @@ TEST(Derive, ABoltsDiameterReRunsLayoutLoadsAndChecksAndNothingElse) {
     deriver.derive(project);
     decide(project, "K.5.diameter", "5/8 in");
     const RunCounts runs = deriver.derive(project)->runs;
-    // Grounding leaves bolts unloaded, so its forces on the other bolts stay equal and only K.5 is checked again there;
-    // both knockdowns share anew among all six. The bed is checked again in all three, its loads being new values.
+    // Grounding leaves bolts unloaded, so its forces on the other bolts stay equal and only K.5 is
+    // checked again there; both knockdowns share anew among all six. The bed is checked again in
+    // all three, its loads being new values.
     EXPECT_EQ(runs, (RunCounts{0, 0, 0, 1, 3, 6 + 6 + 1 + 3}));
 }
 
@@ -96,14 +103,30 @@ TEST(Derive, AReasonReRunsNothing) {
 }
 
 TEST(Derive, IncrementalEqualsFreshOverRandomEdits) {
-    const Decisions edits{{"K.1.diameter", "5/8 in"},         {"K.1.diameter", ""},        {"K.3.metal", "c63000"},
-                          {"bolts.count", "8"},               {"bolts.count", "6"},        {"floors.throat", "200 mm"},
-                          {"floors.throat", "160 mm"},        {"F5.floor.kind", "none"},   {"F5.floor.kind", ""},
-                          {"keel.wood", "iroko"},             {"keel.wood", "white_oak"},  {"case.knockdown_port.factor", "1.2"},
-                          {"case.knockdown_port.factor", ""}, {"K.2.through", "between"},  {"K.2.through", ""},
-                          {"K.6.x", "4000 mm"},               {"K.6.x", ""},               {"ballast.mass", "1900 kg"},
-                          {"ballast.mass", ""},               {"offsets.S2.3.height", "880 mm"}, {"offsets.S2.3.height", "850 mm"},
-                          {"wood.white_oak.density", "690 kg/m3"}, {"metal_set.factor", "3"}, {"metal_set.factor", ""}};
+    const Decisions edits{{"K.1.diameter", "5/8 in"},
+                          {"K.1.diameter", ""},
+                          {"K.3.metal", "c63000"},
+                          {"bolts.count", "8"},
+                          {"bolts.count", "6"},
+                          {"floors.throat", "200 mm"},
+                          {"floors.throat", "160 mm"},
+                          {"F5.floor.kind", "none"},
+                          {"F5.floor.kind", ""},
+                          {"keel.wood", "iroko"},
+                          {"keel.wood", "white_oak"},
+                          {"case.knockdown_port.factor", "1.2"},
+                          {"case.knockdown_port.factor", ""},
+                          {"K.2.through", "between"},
+                          {"K.2.through", ""},
+                          {"K.6.x", "4000 mm"},
+                          {"K.6.x", ""},
+                          {"ballast.mass", "1900 kg"},
+                          {"ballast.mass", ""},
+                          {"offsets.S2.3.height", "880 mm"},
+                          {"offsets.S2.3.height", "850 mm"},
+                          {"wood.white_oak.density", "690 kg/m3"},
+                          {"metal_set.factor", "3"},
+                          {"metal_set.factor", ""}};
     std::mt19937 random(20261125);
     Deriver kept(shippedCatalogue());
     Project project = smallHull();
@@ -125,7 +148,8 @@ TEST(Derive, EquilibriumOfEveryCase) {
         EXPECT_LT(loads->residual.relative, 1e-9) << nameOf(loads->loadCase);
         double moment_Nm = 0;
         for (const auto& frame : loads->frames) moment_Nm += inNewtonMetres(frame.keelMoment);
-        EXPECT_NEAR(moment_Nm, inNewtonMetres(loads->totalMoment.x), 1e-9 * std::abs(moment_Nm) + 1e-9);
+        EXPECT_NEAR(moment_Nm, inNewtonMetres(loads->totalMoment.x),
+                    1e-9 * std::abs(moment_Nm) + 1e-9);
     }
 }
 

@@ -56,7 +56,9 @@ TEST(Rod, ShearCountsAsRootThree) {
     EXPECT_NEAR(equivalent_N, inNewtons(rodTension(sample()).working), 1e-6);
 }
 
-TEST(Rod, NoLoadNoCombinedResult) { EXPECT_FALSE(rodCombined(sample(), Force{}, Force{})); }
+TEST(Rod, NoLoadNoCombinedResult) {
+    EXPECT_FALSE(rodCombined(sample(), Force{}, Force{}));
+}
 
 TEST(Rod, TraceHoldsTheNumbersOfTheResult) {
     Trace trace;

@@ -31,7 +31,8 @@ TEST(Washer, BearingAreaIsDiscLessHole) {
 TEST(Washer, WhatOverhangsTheTimberIsNotCounted) {
     auto washer = sample();
     washer.timberWidth = millimetres(75);
-    // Area of the strip ±37.5 of the circle by summing chords, independently of the segment formula.
+    // Area of the strip ±37.5 of the circle by summing chords, independently of the segment
+    // formula.
     double strip_mm2 = 0;
     const int steps = 200000;
     for (int i = 0; i < steps; ++i) {
@@ -47,8 +48,11 @@ TEST(Washer, UsTakesWetServiceAndShortBearing) {
     const auto state = washerUs(sample());
     ASSERT_TRUE(state);
     const double lb_in = 90 / 25.4;
-    EXPECT_NEAR(inNewtons(state->working), 5.5158 * 0.67 * (lb_in + 0.375) / lb_in * inSquareMillimetres(bearingArea(sample())), 1e-6);
-    EXPECT_NEAR(inNewtons(state->reference), 5.5158 * inSquareMillimetres(bearingArea(sample())), 1e-6);
+    EXPECT_NEAR(
+        inNewtons(state->working),
+        5.5158 * 0.67 * (lb_in + 0.375) / lb_in * inSquareMillimetres(bearingArea(sample())), 1e-6);
+    EXPECT_NEAR(inNewtons(state->reference), 5.5158 * inSquareMillimetres(bearingArea(sample())),
+                1e-6);
 }
 
 TEST(Washer, LongDurationDoesNotChangeTheUsFigureAndLowersTheOther) {
@@ -61,7 +65,8 @@ TEST(Washer, LongDurationDoesNotChangeTheUsFigureAndLowersTheOther) {
 TEST(Washer, Ec5IsThreeTimesTheStrengthWithItsFactors) {
     const auto state = washerEc5(sample());
     ASSERT_TRUE(state);
-    EXPECT_NEAR(inNewtons(state->reference), 3 * 8.0 * inSquareMillimetres(bearingArea(sample())), 1e-6);
+    EXPECT_NEAR(inNewtons(state->reference), 3 * 8.0 * inSquareMillimetres(bearingArea(sample())),
+                1e-6);
     EXPECT_NEAR(state->working / state->reference, 0.90 / 1.3, 1e-12);
     auto accidental = sample();
     accidental.kindOfLoad = KindOfLoad::accidental;

@@ -19,13 +19,15 @@ TEST(BallastBolts, SpreadOverFloorsAlternateSides) {
 
 TEST(BallastBolts, AsManyAsFloorsUsesEachOnce) {
     const auto layout = layOutBallastBolts(keelWith(10));
-    for (int i = 0; i < 10; ++i) EXPECT_EQ(layout.placed[static_cast<std::size_t>(i)].frame, "F" + std::to_string(i + 1));
+    for (int i = 0; i < 10; ++i)
+        EXPECT_EQ(layout.placed[static_cast<std::size_t>(i)].frame, "F" + std::to_string(i + 1));
 }
 
 TEST(BallastBolts, MoreBoltsThanFloorsIsFound) {
     const auto layout = layOutBallastBolts(keelWith(12));
     bool found = false;
-    for (const Finding& finding : layout.findings) found = found || finding.kind == "clash" || finding.kind == "spacing";
+    for (const Finding& finding : layout.findings)
+        found = found || finding.kind == "clash" || finding.kind == "spacing";
     EXPECT_TRUE(found);
 }
 
@@ -66,7 +68,8 @@ TEST(BallastBolts, NoBallastNoBolts) {
 
 TEST(SectionAt, StraightBetweenAndNothingBeyond) {
     const auto input = keelWith(1);
-    EXPECT_NEAR(inMillimetres(sectionAt(input.sections, millimetres(2500))->ballastBottom), -400, 1e-9);
+    EXPECT_NEAR(inMillimetres(sectionAt(input.sections, millimetres(2500))->ballastBottom), -400,
+                1e-9);
     EXPECT_FALSE(sectionAt(input.sections, millimetres(4001)));
     EXPECT_FALSE(sectionAt({}, millimetres(1)));
 }

@@ -13,7 +13,8 @@ namespace {
 std::vector<std::string> kindsOf(const BallastBoltInput& input, const std::string& bolt) {
     std::vector<std::string> kinds;
     for (const Finding& finding : layOutBallastBolts(input).findings) {
-        if (std::find(finding.holes.begin(), finding.holes.end(), bolt) != finding.holes.end()) kinds.push_back(finding.kind);
+        if (std::find(finding.holes.begin(), finding.holes.end(), bolt) != finding.holes.end())
+            kinds.push_back(finding.kind);
     }
     return kinds;
 }

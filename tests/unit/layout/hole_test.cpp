@@ -16,9 +16,14 @@ Hole rod(double x1, double y1, double z1, double x2, double y2, double z2) {
 }  // namespace
 
 TEST(HoleDistance, CrossedParallelEndToEndAndPoint) {
-    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(-1, 0.3, 0.5, 1, 0.3, 0.5))), 0.3, 1e-12);
-    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(0.4, 0, 0, 0.4, 0, 1))), 0.4, 1e-12);
-    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(0, 0, 1.5, 0, 0, 2))), 0.5, 1e-12);
-    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(3, 4, 0, 3, 4, 0))), 5.0, 1e-12);
-    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(0, 0, 0.5, 1, 0, 0.5))), 0.0, 1e-12);
+    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(-1, 0.3, 0.5, 1, 0.3, 0.5))),
+                0.3, 1e-12);
+    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(0.4, 0, 0, 0.4, 0, 1))), 0.4,
+                1e-12);
+    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(0, 0, 1.5, 0, 0, 2))), 0.5,
+                1e-12);
+    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(3, 4, 0, 3, 4, 0))), 5.0,
+                1e-12);
+    EXPECT_NEAR(inMetres(distanceBetween(rod(0, 0, 0, 0, 0, 1), rod(0, 0, 0.5, 1, 0, 0.5))), 0.0,
+                1e-12);
 }

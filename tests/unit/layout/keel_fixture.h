@@ -4,13 +4,17 @@
 
 namespace fayline::test {
 
-/// Ballast from 1 m to 4 m, 200 broad, joint level at 0; floors each 300 mm from 1.1 m, 80 sided, tops at 320; n bolts of 20 mm.
+/// Ballast from 1 m to 4 m, 200 broad, joint level at 0; floors each 300 mm from 1.1 m, 80 sided,
+/// tops at 320; n bolts of 20 mm.
 inline BallastBoltInput keelWith(int bolts) {
     BallastBoltInput input;
     for (const double x_mm : {1000.0, 4000.0}) {
-        input.sections.push_back({millimetres(x_mm), millimetres(150), millimetres(0), millimetres(-400), millimetres(200)});
+        input.sections.push_back({millimetres(x_mm), millimetres(150), millimetres(0),
+                                  millimetres(-400), millimetres(200)});
     }
-    for (int i = 0; i < 10; ++i) input.floors.push_back({"F" + std::to_string(i + 1), millimetres(1150 + 300 * i), millimetres(80), millimetres(320)});
+    for (int i = 0; i < 10; ++i)
+        input.floors.push_back({"F" + std::to_string(i + 1), millimetres(1150 + 300 * i),
+                                millimetres(80), millimetres(320)});
     for (int i = 0; i < bolts; ++i) {
         BoltChoice bolt;
         bolt.id = "K." + std::to_string(i + 1);

@@ -4,15 +4,16 @@
 
 namespace fayline::test {
 
-/// A box ballast with bolts in a row, alternating either side of the centreline, lead by the metre even along it.
+/// A box ballast with bolts in a row, alternating either side of the centreline, lead by the metre
+/// even along it.
 struct BoxBallast {
     double length_mm, breadth_mm, mass_kg, centreBelow_mm;
     int bolts;
-    double offset_mm;       ///< alternate sides
-    double end_mm;          ///< first and last bolt from the ends
-    double diameter_mm;     ///< rod
+    double offset_mm;    ///< alternate sides
+    double end_mm;       ///< first and last bolt from the ends
+    double diameter_mm;  ///< rod
     double grip_mm;
-    double modulus_MPa;     ///< rod
+    double modulus_MPa;  ///< rod
     double acrossGrain_MPa;
     double timberDepth_mm;
 };
@@ -39,7 +40,8 @@ inline BallastLoadInput inputOf(const BoxBallast& box) {
         bolt.id = "K." + std::to_string(i + 1);
         bolt.frame = "F" + std::to_string(i + 1);
         const double step_mm = (box.length_mm - 2 * box.end_mm) / (box.bolts - 1);
-        bolt.joint = {millimetres(box.end_mm + step_mm * i), millimetres(i % 2 == 0 ? -box.offset_mm : box.offset_mm), Length{}};
+        bolt.joint = {millimetres(box.end_mm + step_mm * i),
+                      millimetres(i % 2 == 0 ? -box.offset_mm : box.offset_mm), Length{}};
         bolt.area = squareMillimetres(0.7853981633974483 * box.diameter_mm * box.diameter_mm);
         bolt.grip = millimetres(box.grip_mm);
         bolt.modulus = megapascals(box.modulus_MPa);

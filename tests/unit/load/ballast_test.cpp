@@ -23,7 +23,8 @@ TEST(BallastLoads, KnockdownMomentIsWeightTimesArmTowardsTheLowSide) {
     const auto loads = run(inputOf(sample), LoadCase::knockdownStarboard);
     EXPECT_NEAR(inNewtons(loads.total.y), 2500 * 9.80665, 1e-9);
     EXPECT_NEAR(inNewtonMetres(loads.totalMoment.x), 2500 * 9.80665 * 0.230, 1e-9);
-    EXPECT_DOUBLE_EQ(run(inputOf(sample), LoadCase::knockdownPort).totalMoment.x.si(), -loads.totalMoment.x.si());
+    EXPECT_DOUBLE_EQ(run(inputOf(sample), LoadCase::knockdownPort).totalMoment.x.si(),
+                     -loads.totalMoment.x.si());
 }
 
 TEST(BallastLoads, EqualForceIsMomentOverSumOfLevers) {
@@ -33,7 +34,8 @@ TEST(BallastLoads, EqualForceIsMomentOverSumOfLevers) {
     EXPECT_NEAR(inNewtons(loads.bolts[0].equalForce), moment_Nm / (4 * 0.130 + 4 * 0.070), 1e-6);
     EXPECT_NEAR(inNewtons(loads.bolts[0].windwardOnly), moment_Nm / (4 * 0.130), 1e-6);
     EXPECT_EQ(loads.bolts[1].windwardOnly, Force{});
-    EXPECT_NEAR(inNewtons(loads.bolts[0].elastic), moment_Nm * 0.130 / (4 * 0.130 * 0.130 + 4 * 0.070 * 0.070), 1e-6);
+    EXPECT_NEAR(inNewtons(loads.bolts[0].elastic),
+                moment_Nm * 0.130 / (4 * 0.130 * 0.130 + 4 * 0.070 * 0.070), 1e-6);
 }
 
 TEST(BallastLoads, EquilibriumHoldsForEveryCase) {
@@ -86,14 +88,18 @@ TEST(CrackedSection, SingleRowEqualsTheClosedForm) {
     const double length_mm = 1700, breadth_mm = 140, area_mm2 = 7 * 314.159265, modularRatio = 60;
     const double d_mm = breadth_mm / 2;
     const double na_mm2 = modularRatio * area_mm2;
-    const double x_mm = (-na_mm2 + std::sqrt(na_mm2 * na_mm2 + 2 * length_mm * na_mm2 * d_mm)) / length_mm;
+    const double x_mm =
+        (-na_mm2 + std::sqrt(na_mm2 * na_mm2 + 2 * length_mm * na_mm2 * d_mm)) / length_mm;
     const double moment_Nmm = 5.6e6;
     const double tension_N = moment_Nmm / (d_mm - x_mm / 3) / 7;
 
     const double bedStiffness_MPa_per_mm = 500.0 / 110.0;
-    std::vector<CrackedBolt> bolts(7, {Length{}, ForcePerLength::fromSi(modularRatio * 314.159265 * bedStiffness_MPa_per_mm * 1000.0)});
+    std::vector<CrackedBolt> bolts(
+        7, {Length{},
+            ForcePerLength::fromSi(modularRatio * 314.159265 * bedStiffness_MPa_per_mm * 1000.0)});
     const std::vector<CrackedStrip> strips{{millimetres(length_mm), millimetres(breadth_mm / 2)}};
-    const auto section = crackedSection(bolts, strips, megapascals(500) / millimetres(110), newtonMetres(moment_Nmm / 1000));
+    const auto section = crackedSection(bolts, strips, megapascals(500) / millimetres(110),
+                                        newtonMetres(moment_Nmm / 1000));
     ASSERT_TRUE(section.balanced);
     EXPECT_NEAR(inNewtons(section.tension[3]), tension_N, 1e-6 * tension_N);
     EXPECT_NEAR(inMillimetres(section.neutral), d_mm - x_mm, 1e-6);

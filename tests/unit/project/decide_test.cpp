@@ -11,9 +11,11 @@ Catalogue tinyCatalogue() {
     catalogue.woods["white_oak"].id = "white_oak";
     catalogue.rowTexts[{CatalogueKind::wood, "white_oak"}] = "wood,property\r\nwhite_oak,name\r\n";
     catalogue.metals["lead_pure"].family = MetalFamily::lead;
-    catalogue.rowTexts[{CatalogueKind::metal, "lead_pure"}] = "metal,property\r\nlead_pure,name\r\n";
+    catalogue.rowTexts[{CatalogueKind::metal, "lead_pure"}] =
+        "metal,property\r\nlead_pure,name\r\n";
     catalogue.metals["c65500_h02"].family = MetalFamily::bronze;
-    catalogue.rowTexts[{CatalogueKind::metal, "c65500_h02"}] = "metal,property\r\nc65500_h02,name\r\n";
+    catalogue.rowTexts[{CatalogueKind::metal, "c65500_h02"}] =
+        "metal,property\r\nc65500_h02,name\r\n";
     return catalogue;
 }
 
@@ -30,7 +32,8 @@ struct Bench {
     void decide(const std::vector<std::pair<std::string, std::string>>& typed) {
         const auto step = prepare(typed);
         ASSERT_TRUE(step) << step.error().line();
-        for (const Change& change : step->changes) ASSERT_TRUE(applyChange(project, change.what, change.newText));
+        for (const Change& change : step->changes)
+            ASSERT_TRUE(applyChange(project, change.what, change.newText));
         ASSERT_TRUE(journal.append(*step));
     }
 };

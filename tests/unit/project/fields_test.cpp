@@ -12,7 +12,8 @@ namespace {
 std::string exampleName(const Field& field) {
     std::string name = field.pattern;
     const auto put = [&](const std::string& what, const std::string& with) {
-        if (const auto at = name.find(what); at != std::string::npos) name.replace(at, what.size(), with);
+        if (const auto at = name.find(what); at != std::string::npos)
+            name.replace(at, what.size(), with);
     };
     put("F#", "F3");
     put("*", "a name 0.5");
@@ -22,17 +23,28 @@ std::string exampleName(const Field& field) {
 
 std::string exampleText(const Field& field) {
     switch (field.kind) {
-        case ValueKind::length: return std::to_string((field.low + 0.3 * (field.high - field.low)) * 1000) + " mm";
-        case ValueKind::mass: return "500 kg";
-        case ValueKind::density: return field.low > 900 ? "8000 kg/m3" : field.low == 900 ? "1020 kg/m3" : "600 kg/m3";
-        case ValueKind::stress: return "20 MPa";
-        case ValueKind::ratio: return field.high < 1.5 ? "0.5" : "2";
-        case ValueKind::count: return "7";
-        case ValueKind::choice: return field.choices.back();
-        case ValueKind::woodName: return "white_oak";
-        case ValueKind::metalName: return "lead_pure";
-        case ValueKind::keptRow: return "a,b\r\n1,2";
-        case ValueKind::text: return "some words";
+        case ValueKind::length:
+            return std::to_string((field.low + 0.3 * (field.high - field.low)) * 1000) + " mm";
+        case ValueKind::mass:
+            return "500 kg";
+        case ValueKind::density:
+            return field.low > 900 ? "8000 kg/m3" : field.low == 900 ? "1020 kg/m3" : "600 kg/m3";
+        case ValueKind::stress:
+            return "20 MPa";
+        case ValueKind::ratio:
+            return field.high < 1.5 ? "0.5" : "2";
+        case ValueKind::count:
+            return "7";
+        case ValueKind::choice:
+            return field.choices.back();
+        case ValueKind::woodName:
+            return "white_oak";
+        case ValueKind::metalName:
+            return "lead_pure";
+        case ValueKind::keptRow:
+            return "a,b\r\n1,2";
+        case ValueKind::text:
+            return "some words";
     }
     return "";
 }
@@ -108,7 +120,8 @@ TEST(DecisionTable, OneInchAndItsMillimetresAreTheSameValue) {
 }
 
 TEST(Fold, TextsThatNoLongerReadAreReportedAndLeftOut) {
-    const auto folded = foldDecisions({{"keel.sided", "200 mm"}, {"keel.moulded", "deep"}, {"no.such", "1"}});
+    const auto folded =
+        foldDecisions({{"keel.sided", "200 mm"}, {"keel.moulded", "deep"}, {"no.such", "1"}});
     EXPECT_EQ(folded.problems.size(), 2U);
     EXPECT_TRUE(folded.project.keel.sided);
     EXPECT_FALSE(folded.project.keel.moulded);

@@ -41,13 +41,15 @@ struct Check {
     bool operator==(const Check&) const = default;
 };
 
-/// Compares a demand with a limit state. Nil demand: unloaded. Outside the formula's range: never ok.
+/// Compares a demand with a limit state. Nil demand: unloaded. Outside the formula's range: never
+/// ok.
 Check compare(Force demand, const LimitState& state, double target);
 
 /// Worst status of many; unloaded when there are none but unloaded.
 Status worstOf(const std::vector<Check>& checks);
 
-/// Order for tables: status, then margin, then id, case, basis and limit state, so that equal inputs list equally.
+/// Order for tables: status, then margin, then id, case, basis and limit state, so that equal
+/// inputs list equally.
 bool worseThan(const Check& a, const Check& b);
 
 }  // namespace fayline

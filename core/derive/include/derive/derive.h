@@ -8,8 +8,9 @@
 
 namespace fayline {
 
-/// The one road: project → hull → layout → loads → checks. Keeps what it worked out before, by value, so that an edit
-/// re-runs only what it touches; the result is the same as a fresh deriver's, bit for bit.
+/// The one road: project → hull → layout → loads → checks. Keeps what it worked out before, by
+/// value, so that an edit re-runs only what it touches; the result is the same as a fresh
+/// deriver's, bit for bit.
 class Deriver {
   public:
     explicit Deriver(std::shared_ptr<const Catalogue> catalogue);

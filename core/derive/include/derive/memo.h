@@ -6,8 +6,9 @@
 
 namespace fayline {
 
-/// Remembers the result of a pure function by the value of its input, one entry per key. An equal input gives the old
-/// pointer back; anything else runs the function again. Keys not asked for in two generations are forgotten.
+/// Remembers the result of a pure function by the value of its input, one entry per key. An equal
+/// input gives the old pointer back; anything else runs the function again. Keys not asked for in
+/// two generations are forgotten.
 template <typename Key, typename Input, typename Output>
 class Memo {
   public:
@@ -26,7 +27,9 @@ class Memo {
     }
 
     void nextGeneration() {
-        std::erase_if(entries_, [this](const auto& entry) { return entry.second.generation + 1 < generation_; });
+        std::erase_if(entries_, [this](const auto& entry) {
+            return entry.second.generation + 1 < generation_;
+        });
         ++generation_;
     }
 

@@ -15,7 +15,8 @@
 
 namespace fayline {
 
-/// A decision still to be made before something can be worked out, in the order a builder would make them.
+/// A decision still to be made before something can be worked out, in the order a builder would
+/// make them.
 struct Missing {
     std::string what;  ///< the decision's name; a group of decisions ends in ".…"
     std::string says;
@@ -56,8 +57,8 @@ struct FramePlace {
 struct BallastPlace {
     BallastShape shape;
     Mass fromShape;
-    Mass mass;      ///< as stated; else from its shape
-    Point centre;   ///< as stated; else from its shape
+    Mass mass;     ///< as stated; else from its shape
+    Point centre;  ///< as stated; else from its shape
     Length centreBelow;
     Length jointHeight;  ///< of the joint of keel and ballast at the centre of gravity
     bool operator==(const BallastPlace&) const = default;
@@ -88,13 +89,14 @@ struct Results {
     std::shared_ptr<const Structure> structure;
     std::shared_ptr<const BallastBoltLayout> ballastBolts;
     std::vector<std::shared_ptr<const CaseLoads>> cases;
-    std::vector<std::shared_ptr<const BoltCheckInput>> boltInputs;  ///< in the order of the placed bolts
-    std::optional<WasherInput> keelWood;                            ///< the bed's wood
+    std::vector<std::shared_ptr<const BoltCheckInput>>
+        boltInputs;                       ///< in the order of the placed bolts
+    std::optional<WasherInput> keelWood;  ///< the bed's wood
     std::vector<std::shared_ptr<const std::vector<Check>>> checkSets;
     std::vector<const Check*> worstFirst;  ///< into checkSets
     std::vector<Missing> missing;
-    Problems problems;                     ///< of offsets, timbers and kept catalogue rows
-    std::vector<std::string> cautions;     ///< what every screen and paper says
+    Problems problems;                  ///< of offsets, timbers and kept catalogue rows
+    std::vector<std::string> cautions;  ///< what every screen and paper says
     RunCounts runs;
 };
 

@@ -14,7 +14,8 @@ namespace fayline {
 /// The hull's outside between its end stations, through the offsets.
 ///
 /// Along the hull it follows a modified Akima spline through corresponding points of the sections,
-/// and a monotone spline where that would overshoot; a prismatic body is exact. A bay whose lowest
+/// and a monotone spline where that would overshoot; a prismatic body is exact. Such a line keeps a
+/// knuckle where it turns sharply at one station (see along.h). A bay whose lowest
 /// point drops or rises by more than its length, and more than four times as steeply as both
 /// neighbouring bays, is a step (the end of a fin, a sternpost): the curves end on either side of
 /// it and straight lines join the two sections, the hull above going through undisturbed. In a

@@ -14,8 +14,24 @@ namespace fayline {
 enum class Basis { us, ec5, metal };
 
 enum class LimitStateKind {
-    lateral, withdrawal, pullThrough, washer, metal, combined, headShear, threadStrip, crushing, punching,
-    netSection, splitting, group, driving, floorBending, floorShear, floorSplitting, frameBending
+    lateral,
+    withdrawal,
+    pullThrough,
+    washer,
+    metal,
+    combined,
+    headShear,
+    threadStrip,
+    crushing,
+    punching,
+    netSection,
+    splitting,
+    group,
+    driving,
+    floorBending,
+    floorShear,
+    floorSplitting,
+    frameBending
 };
 
 /// How long a load lasts; the same five steps under both timber bases.
@@ -40,8 +56,8 @@ struct Band {
 struct LimitState {
     LimitStateKind kind = LimitStateKind::metal;
     Basis basis = Basis::metal;
-    Force reference;            ///< before adjustment (US), characteristic (Eurocode 5), unfactored (metal)
-    Force working;              ///< design capacity
+    Force reference;  ///< before adjustment (US), characteristic (Eurocode 5), unfactored (metal)
+    Force working;    ///< design capacity
     std::optional<Band> gives;  ///< starts to give; none where no source exists
     std::optional<Band> apart;  ///< comes apart; none where no source exists
     bool soft = true;           ///< gives slowly (wood crushes, metal bends) rather than suddenly
@@ -54,9 +70,11 @@ struct LimitState {
 /// Where a timber joint stands, for the moisture factors.
 enum class Service { dry, wet };
 
-/// Eurocode 5 modification factor for solid timber (EN 1995-1-1 Table 3.1): service class 1–2 dry, 3 wet.
+/// Eurocode 5 modification factor for solid timber (EN 1995-1-1 Table 3.1): service class 1–2 dry,
+/// 3 wet.
 double kMod(Duration duration, Service service);
-/// Eurocode 5 partial factor for connections (EN 1995-1-1 Table 2.3): 1.3; 1.0 for accidental loads.
+/// Eurocode 5 partial factor for connections (EN 1995-1-1 Table 2.3): 1.3; 1.0 for accidental
+/// loads.
 double gammaM(KindOfLoad kind);
 
 }  // namespace fayline

@@ -9,14 +9,16 @@
 
 namespace fayline {
 
-using TraceValue = std::variant<double, int, std::string, Length, Area, Mass, Force, Moment, Stress, Density>;
+using TraceValue =
+    std::variant<double, int, std::string, Length, Area, Mass, Force, Moment, Stress, Density>;
 
 /// One figure in a working: an input or something worked out on the way.
 struct TraceLine {
     std::string symbol;   ///< "A", "k_mod"
     std::string meaning;  ///< "net area at the root, less corrosion"
     TraceValue value;
-    std::string source;  ///< document and clause, or whose decision; empty when it follows from the lines above
+    std::string source;  ///< document and clause, or whose decision; empty when it follows from the
+                         ///< lines above
     std::optional<Standing> standing;
 };
 

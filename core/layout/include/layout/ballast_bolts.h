@@ -32,7 +32,7 @@ struct BoltChoice {
     std::optional<Length> offset;  ///< signed, this bolt's own
     bool between = false;
     Length diameter;
-    Length pitch;                  ///< of its thread
+    Length pitch;  ///< of its thread
     Length washerDiameter, washerThickness, recess;
     bool operator==(const BoltChoice&) const = default;
 };
@@ -59,10 +59,10 @@ struct BallastBoltInput {
 /// A bolt in its place, with what load and checks need to know of it.
 struct PlacedBolt {
     std::string id;
-    std::string frame;   ///< floor it goes through, or the nearest one
+    std::string frame;                ///< floor it goes through, or the nearest one
     std::vector<std::string> floors;  ///< floors that take its load: one, or the two beside it
     bool between = false;
-    Point joint;         ///< where it crosses the joint of keel timber and ballast
+    Point joint;  ///< where it crosses the joint of keel timber and ballast
     Length grip;
     std::optional<Length> seatWidth;  ///< width of timber under the upper washer
     bool operator==(const PlacedBolt&) const = default;
@@ -75,14 +75,17 @@ struct BallastBoltLayout {
     bool operator==(const BallastBoltLayout&) const = default;
 };
 
-/// Places the bolts: by hand where decided, else spread over the floors (or the spaces between floors) above the ballast,
-/// alternate sides of the centreline (Lloyd's Register Special Service Craft, July 2022, Pt 4 Ch 3 6.3.4).
+/// Places the bolts: by hand where decided, else spread over the floors (or the spaces between
+/// floors) above the ballast, alternate sides of the centreline (Lloyd's Register Special Service
+/// Craft, July 2022, Pt 4 Ch 3 6.3.4).
 BallastBoltLayout layOutBallastBolts(const BallastBoltInput& input);
 
 /// The section at a place, straight between the given ones; nothing beyond their ends.
 std::optional<JointSection> sectionAt(const std::vector<JointSection>& sections, Length x);
 
-/// What is wrong with bolts already placed: class-rule sizes, edge, end, spacing, clash, off the ballast.
-std::vector<Finding> ballastBoltFindings(const BallastBoltInput& input, const BallastBoltLayout& layout);
+/// What is wrong with bolts already placed: class-rule sizes, edge, end, spacing, clash, off the
+/// ballast.
+std::vector<Finding> ballastBoltFindings(const BallastBoltInput& input,
+                                         const BallastBoltLayout& layout);
 
 }  // namespace fayline

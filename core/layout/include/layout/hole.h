@@ -15,7 +15,8 @@ struct HoleStep {
     bool operator==(const HoleStep&) const = default;
 };
 
-/// One fastening's hole, as it is to be drilled. Runs from `start` (head, or the end driven last) to `end`.
+/// One fastening's hole, as it is to be drilled. Runs from `start` (head, or the end driven last)
+/// to `end`.
 struct Hole {
     std::string id, mark, frame;
     std::string side;  ///< port, starboard; empty on the centreline
@@ -30,7 +31,8 @@ struct Hole {
     bool operator==(const Hole&) const = default;
 };
 
-/// Something wrong with the layout: a value, never an error. Names the things, how much is missing, and a cure.
+/// Something wrong with the layout: a value, never an error. Names the things, how much is missing,
+/// and a cure.
 struct Finding {
     std::string kind;  ///< clash near edge end spacing grip rule bed floor …
     std::vector<std::string> holes;

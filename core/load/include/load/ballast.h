@@ -36,9 +36,9 @@ struct BearingFrame {
 
 struct BallastLoadInput {
     Mass ballast;
-    Point centre;        ///< centre of gravity of the ballast
-    Length axisHeight;   ///< height of the joint at that place: the line all keel moments are about
-    Mass boat;           ///< afloat, ballast included
+    Point centre;       ///< centre of gravity of the ballast
+    Length axisHeight;  ///< height of the joint at that place: the line all keel moments are about
+    Mass boat;          ///< afloat, ballast included
     std::vector<LoadedBolt> bolts;
     std::vector<BedSlice> bed;
     std::vector<BearingFrame> frames;
@@ -47,18 +47,21 @@ struct BallastLoadInput {
     bool operator==(const BallastLoadInput&) const = default;
 };
 
-/// Tension in one bolt by four ways of sharing a tipping moment; what governs in timber is the cracked section.
+/// Tension in one bolt by four ways of sharing a tipping moment; what governs in timber is the
+/// cracked section.
 struct BoltForces {
     std::string id, frame;
     Point point;
-    Force equalForce;    ///< all bolts alike about the lee edge; far too kind in timber, for comparison
-    Force windwardOnly;  ///< the same with windward bolts alone
-    Force elastic;       ///< in proportion to distance from the lee edge
-    Force cracked;       ///< bolts against a timber bed in compression
-    Force lateral;       ///< size of its share of the sideways force
-    ForceVector force;   ///< what the bolt puts on the ballast
+    Force
+        equalForce;  ///< all bolts alike about the lee edge; far too kind in timber, for comparison
+    Force windwardOnly;                         ///< the same with windward bolts alone
+    Force elastic;                              ///< in proportion to distance from the lee edge
+    Force cracked;                              ///< bolts against a timber bed in compression
+    Force lateral;                              ///< size of its share of the sideways force
+    ForceVector force;                          ///< what the bolt puts on the ballast
     double shareTributary = 0, shareRigid = 0;  ///< of the whole ballast load, along the keel
-    double envelope = 1;  ///< larger share ÷ equal share: how much more than an even share this bolt may see
+    double envelope =
+        1;  ///< larger share ÷ equal share: how much more than an even share this bolt may see
     Force demandAxial, demandLateral;  ///< what it is checked for
     bool operator==(const BoltForces&) const = default;
 };
@@ -67,16 +70,17 @@ struct FrameShare {
     std::string frame;
     Length x;
     double tributary = 0, rigid = 0;
-    Moment keelMoment;        ///< rigid share of the case's moment about the keel axis; frames add up to the total
+    Moment keelMoment;  ///< rigid share of the case's moment about the keel axis; frames add up to
+                        ///< the total
     Force lateral, vertical;  ///< rigid share of the case's force, to starboard and up
     bool operator==(const FrameShare&) const = default;
 };
 
 /// The bed of keel timber on the ballast's top.
 struct BedForces {
-    Force resultant;       ///< compression
-    Length at;             ///< its place athwart, to starboard
-    Length neutral;        ///< where contact ends, to starboard
+    Force resultant;  ///< compression
+    Length at;        ///< its place athwart, to starboard
+    Length neutral;   ///< where contact ends, to starboard
     Stress highest;
     bool operator==(const BedForces&) const = default;
 };
@@ -99,25 +103,28 @@ struct CaseLoads {
     std::vector<FrameShare> frames;
     std::optional<BedForces> bed;
     Residual residual;
-    bool carried = true;   ///< false: nothing carries this
-    bool settled = true;   ///< false: the cracked section found no balance
-    std::string why;       ///< plain words when not carried or not settled
+    bool carried = true;  ///< false: nothing carries this
+    bool settled = true;  ///< false: the cracked section found no balance
+    std::string why;      ///< plain words when not carried or not settled
     bool operator==(const CaseLoads&) const = default;
 };
 
-/// Loads of one case on the ballast bolts, the bed and the floors. Port and starboard are mirror images by construction
-/// of the input, not assumed.
-CaseLoads ballastLoads(const BallastLoadInput& input, LoadCase loadCase, const CaseSettings& settings);
+/// Loads of one case on the ballast bolts, the bed and the floors. Port and starboard are mirror
+/// images by construction of the input, not assumed.
+CaseLoads ballastLoads(const BallastLoadInput& input, LoadCase loadCase,
+                       const CaseSettings& settings);
 
-/// Shares of a load along the keel. Tributary: mass of ballast nearest each support, ends with their overhang.
-/// Rigid: a stiff ballast on equal springs with the mass's own centre. Both add up to one.
+/// Shares of a load along the keel. Tributary: mass of ballast nearest each support, ends with
+/// their overhang. Rigid: a stiff ballast on equal springs with the mass's own centre. Both add up
+/// to one.
 struct Shares {
     std::vector<double> tributary, rigid;
 };
-Shares sharesAlong(const std::vector<BedSlice>& bed, Length massCentre, const std::vector<Length>& supports);
+Shares sharesAlong(const std::vector<BedSlice>& bed, Length massCentre,
+                   const std::vector<Length>& supports);
 
-/// The cracked section: bolts in tension against timber in compression under a moment about the fore-and-aft line.
-/// Balanced in `u`, athwart distance towards the lee side.
+/// The cracked section: bolts in tension against timber in compression under a moment about the
+/// fore-and-aft line. Balanced in `u`, athwart distance towards the lee side.
 struct CrackedBolt {
     Length u;
     ForcePerLength stiffness;
@@ -133,9 +140,11 @@ struct CrackedSection {
     Stress highest;
     bool balanced = false;
 };
-/// `bedStiffness` is pressure per sinking: stiffness across the grain over timber depth (Pa/m kept as Stress per Length).
+/// `bedStiffness` is pressure per sinking: stiffness across the grain over timber depth (Pa/m kept
+/// as Stress per Length).
 using BedStiffness = Quantity<1, -2, -2>;
-CrackedSection crackedSection(const std::vector<CrackedBolt>& bolts, const std::vector<CrackedStrip>& strips,
-                              BedStiffness bed, Moment moment);
+CrackedSection crackedSection(const std::vector<CrackedBolt>& bolts,
+                              const std::vector<CrackedStrip>& strips, BedStiffness bed,
+                              Moment moment);
 
 }  // namespace fayline

@@ -12,7 +12,8 @@ namespace fayline {
 
 /// The load cases worked out so far, in the order they are shown.
 enum class LoadCase { knockdownPort, knockdownStarboard, groundingUp };
-inline constexpr LoadCase allCases[] = {LoadCase::knockdownPort, LoadCase::knockdownStarboard, LoadCase::groundingUp};
+inline constexpr LoadCase allCases[] = {LoadCase::knockdownPort, LoadCase::knockdownStarboard,
+                                        LoadCase::groundingUp};
 
 std::string_view nameOf(LoadCase loadCase);
 std::optional<LoadCase> caseNamed(std::string_view name);

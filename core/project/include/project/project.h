@@ -9,8 +9,8 @@
 
 namespace fayline {
 
-/// Everything the builder decided, as typed values. An empty optional means "not decided: the rule stands".
-/// It is the fold of the journal; nothing in it is worked out.
+/// Everything the builder decided, as typed values. An empty optional means "not decided: the rule
+/// stands". It is the fold of the journal; nothing in it is worked out.
 
 struct HullDecisions {
     std::optional<std::string> name;
@@ -34,8 +34,9 @@ struct OffsetStationDecisions {
 
 struct KeelDecisions {
     std::optional<std::string> wood;
-    std::optional<Length> from, to;                     ///< ends of the keel timber, x
-    std::optional<Length> undersideFore, undersideAft;  ///< height of its lower face at the two ends
+    std::optional<Length> from, to;  ///< ends of the keel timber, x
+    std::optional<Length> undersideFore,
+        undersideAft;  ///< height of its lower face at the two ends
     std::optional<Length> sided, moulded;
     bool operator==(const KeelDecisions&) const = default;
 };
@@ -79,13 +80,15 @@ struct BallastDecisions {
 /// For all ballast bolts (`bolts.…`) or one (`K.5.…`).
 struct BoltDecisions {
     std::optional<Length> x;       ///< one bolt only: its place
-    std::optional<Length> offset;  ///< all: distance off the centreline, alternate sides; one: to starboard (+) or port (−)
+    std::optional<Length> offset;  ///< all: distance off the centreline, alternate sides; one: to
+                                   ///< starboard (+) or port (−)
     std::optional<Length> diameter;
     std::optional<std::string> metal;
     std::optional<Length> washerDiameter, washerThickness;
     std::optional<std::string> through;  ///< floor, between
     std::optional<Length> corrosion;     ///< allowance off the radius
-    std::optional<Length> recess;        ///< depth of the pocket for the lower nut, up from the ballast's bottom
+    std::optional<Length>
+        recess;  ///< depth of the pocket for the lower nut, up from the ballast's bottom
     std::optional<std::string> reason;
     bool operator==(const BoltDecisions&) const = default;
 };
@@ -96,10 +99,10 @@ struct BoltSetDecisions {
 };
 
 struct CaseDecisions {
-    std::optional<double> factor;       ///< on the load itself
-    std::optional<double> ec5Factor;    ///< on the demand, Eurocode 5 side
+    std::optional<double> factor;     ///< on the load itself
+    std::optional<double> ec5Factor;  ///< on the demand, Eurocode 5 side
     std::optional<std::string> duration;
-    std::optional<std::string> kind;    ///< permanent, variable, accidental
+    std::optional<std::string> kind;  ///< permanent, variable, accidental
     bool operator==(const CaseDecisions&) const = default;
 };
 
@@ -132,7 +135,8 @@ struct Project {
     std::optional<double> metalFactor;          ///< on the smaller of yield and half the ultimate
     std::map<std::string, WoodDecisions> wood;
     std::map<std::string, MetalDecisions> metal;
-    std::map<std::string, std::string> kept;  ///< catalogue rows this project keeps: "woods.white_oak" → row text
+    std::map<std::string, std::string>
+        kept;  ///< catalogue rows this project keeps: "woods.white_oak" → row text
     bool operator==(const Project&) const = default;
 };
 

@@ -7,7 +7,8 @@
 
 namespace fayline {
 
-/// What a journal step does. Undo and redo act on `decide` steps only; a record is of something that happened.
+/// What a journal step does. Undo and redo act on `decide` steps only; a record is of something
+/// that happened.
 enum class StepKind { decide, undo, redo, record, note };
 
 /// One decision changed: the texts as typed; no text = not decided.

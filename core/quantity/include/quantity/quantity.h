@@ -6,7 +6,8 @@
 namespace fayline {
 
 /// A physical quantity: mass^M length^L time^T, one double in SI base units.
-/// Made only through named functions (millimetres(38.1)), read only through named functions (inMillimetres(x)).
+/// Made only through named functions (millimetres(38.1)), read only through named functions
+/// (inMillimetres(x)).
 template <int M, int L, int T>
 class Quantity {
   public:
@@ -108,31 +109,79 @@ using Stress = Quantity<1, -1, -2>;
 using ForcePerLength = Quantity<1, 0, -2>;
 using Acceleration = Quantity<0, 1, -2>;
 
-constexpr Length millimetres(double v) { return Length::fromSi(v / 1000.0); }
-constexpr Length metres(double v) { return Length::fromSi(v); }
-constexpr Length inches(double v) { return Length::fromSi(v * 254.0 / 10000.0); }
-constexpr Area squareMillimetres(double v) { return Area::fromSi(v / 1.0e6); }
-constexpr Area squareMetres(double v) { return Area::fromSi(v); }
-constexpr Volume cubicMetres(double v) { return Volume::fromSi(v); }
-constexpr Mass kilograms(double v) { return Mass::fromSi(v); }
-constexpr Density kilogramsPerCubicMetre(double v) { return Density::fromSi(v); }
-constexpr Force newtons(double v) { return Force::fromSi(v); }
-constexpr Moment newtonMetres(double v) { return Moment::fromSi(v); }
-constexpr Stress megapascals(double v) { return Stress::fromSi(v * 1.0e6); }
-constexpr Acceleration metresPerSecondSquared(double v) { return Acceleration::fromSi(v); }
+constexpr Length millimetres(double v) {
+    return Length::fromSi(v / 1000.0);
+}
+constexpr Length metres(double v) {
+    return Length::fromSi(v);
+}
+constexpr Length inches(double v) {
+    return Length::fromSi(v * 254.0 / 10000.0);
+}
+constexpr Area squareMillimetres(double v) {
+    return Area::fromSi(v / 1.0e6);
+}
+constexpr Area squareMetres(double v) {
+    return Area::fromSi(v);
+}
+constexpr Volume cubicMetres(double v) {
+    return Volume::fromSi(v);
+}
+constexpr Mass kilograms(double v) {
+    return Mass::fromSi(v);
+}
+constexpr Density kilogramsPerCubicMetre(double v) {
+    return Density::fromSi(v);
+}
+constexpr Force newtons(double v) {
+    return Force::fromSi(v);
+}
+constexpr Moment newtonMetres(double v) {
+    return Moment::fromSi(v);
+}
+constexpr Stress megapascals(double v) {
+    return Stress::fromSi(v * 1.0e6);
+}
+constexpr Acceleration metresPerSecondSquared(double v) {
+    return Acceleration::fromSi(v);
+}
 
-constexpr double inMillimetres(Length q) { return q.si() * 1000.0; }
-constexpr double inMetres(Length q) { return q.si(); }
-constexpr double inInches(Length q) { return q.si() * 10000.0 / 254.0; }
-constexpr double inSquareMillimetres(Area q) { return q.si() * 1.0e6; }
-constexpr double inSquareMetres(Area q) { return q.si(); }
-constexpr double inCubicMetres(Volume q) { return q.si(); }
-constexpr double inKilograms(Mass q) { return q.si(); }
-constexpr double inKilogramsPerCubicMetre(Density q) { return q.si(); }
-constexpr double inNewtons(Force q) { return q.si(); }
-constexpr double inNewtonMetres(Moment q) { return q.si(); }
-constexpr double inMegapascals(Stress q) { return q.si() / 1.0e6; }
-constexpr double inNewtonsPerMillimetre(ForcePerLength q) { return q.si() / 1000.0; }
+constexpr double inMillimetres(Length q) {
+    return q.si() * 1000.0;
+}
+constexpr double inMetres(Length q) {
+    return q.si();
+}
+constexpr double inInches(Length q) {
+    return q.si() * 10000.0 / 254.0;
+}
+constexpr double inSquareMillimetres(Area q) {
+    return q.si() * 1.0e6;
+}
+constexpr double inSquareMetres(Area q) {
+    return q.si();
+}
+constexpr double inCubicMetres(Volume q) {
+    return q.si();
+}
+constexpr double inKilograms(Mass q) {
+    return q.si();
+}
+constexpr double inKilogramsPerCubicMetre(Density q) {
+    return q.si();
+}
+constexpr double inNewtons(Force q) {
+    return q.si();
+}
+constexpr double inNewtonMetres(Moment q) {
+    return q.si();
+}
+constexpr double inMegapascals(Stress q) {
+    return q.si() / 1.0e6;
+}
+constexpr double inNewtonsPerMillimetre(ForcePerLength q) {
+    return q.si() / 1000.0;
+}
 
 /// Standard acceleration of gravity (CGPM 1901).
 inline constexpr Acceleration standardGravity = metresPerSecondSquared(9.80665);
