@@ -57,7 +57,7 @@ class Drawing {
             if (i + 1 < given_.size() && !corner_[i]) continue;
             drawSmooth(start, i);
             if (i + 1 < given_.size()) {
-                contour_.corners.push_back({contour_.points.size() - 1, turns_[i] > 0.0});
+                contour_.corners.push_back({contour_.points.size() - 1, turns_[i]});
             }
             start = i;
         }

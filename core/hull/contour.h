@@ -17,8 +17,7 @@ namespace fayline::detail {
 struct Contour {
     struct Corner {
         std::size_t at = 0;  ///< place in points
-        bool outward =
-            false;  ///< turns up and in, like a chine; otherwise like a garboard's hollow
+        double turn = 0.0;   ///< radians; positive like a chine, negative like a garboard's hollow
     };
     std::vector<SectionPoint> points;
     std::vector<Corner> corners;  ///< in order; never the first or last point

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 #include <optional>
 
 #include "stretch.h"
@@ -60,8 +61,9 @@ Place placeAt(const MatchedStation& station, std::size_t i, Length breadth) {
 
 double pairCost(const MatchedStation& a, const Contour::Corner& ca, const MatchedStation& b,
                 const Contour::Corner& cb, Length breadth) {
-    if (ca.outward != cb.outward) return std::numeric_limits<double>::infinity();
-    return unlikeness(placeAt(a, ca.at, breadth), placeAt(b, cb.at, breadth));
+    if ((ca.turn > 0.0) != (cb.turn > 0.0)) return std::numeric_limits<double>::infinity();
+    return unlikeness(placeAt(a, ca.at, breadth), placeAt(b, cb.at, breadth)) +
+           std::abs(ca.turn - cb.turn) / (std::numbers::pi / 2.0);
 }
 
 /// The pairing, in order, with the least sum of costs, where a corner left alone costs half of the

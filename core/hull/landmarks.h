@@ -25,8 +25,8 @@ std::vector<double> risenShareAbove(const Contour& contour, Length lowestOfOther
 /// each station, in one common order, the first nil and the last the whole girth.
 using Landmarks = std::vector<std::vector<Length>>;
 
-/// Corners of neighbouring stations are paired in order when they bend the same way and lie near
-/// each other; a chain of pairs is one knuckle, and where it ends it goes on at the places most
+/// Corners of neighbouring stations are paired in order when they bend alike and lie near each
+/// other; a chain of pairs is one knuckle, and where it ends it goes on at the places most
 /// like its last. `holdFoot` adds a landmark at the top end of what lies at level nil (for steps),
 /// unless a knuckle contradicts it.
 Landmarks landmarksOf(std::span<const MatchedStation> stations, bool holdFoot);
