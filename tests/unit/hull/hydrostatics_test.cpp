@@ -189,6 +189,25 @@ TEST(Hydrostatics, wigleySkinAgainstTheIntegral) {
     EXPECT_LT(relative(h.wettedArea.si(), 2.0 * half_m2), 1e-4);
 }
 
+// The same closed forms through files: 11 and 21 stations of Wigley's hull, a box half in the
+// water, a half cylinder in inches.
+TEST(Hydrostatics, closedFormsFromFiles) {
+    const auto fromFile = [](const std::string& name) {
+        const auto offsets = readOffsets(treeFile("tests/hulls/" + name), name);
+        if (!offsets) throw std::runtime_error(offsets.error().front().line());
+        return afloat(*offsets);
+    };
+    const double wigley_m3 = 4.0 / 9.0 * 10.0 * 1.0 * 0.625;
+    const double e11 = relative(fromFile("wigley-11.csv").volume.si(), wigley_m3);
+    const double e21 = relative(fromFile("wigley-21.csv").volume.si(), wigley_m3);
+    EXPECT_LT(e11, 3e-4);
+    EXPECT_LT(e21, e11 / 4.0);
+    EXPECT_LT(relative(fromFile("box.csv").volume.si(), 5.0), 1e-9);
+    const double inch = 0.0254;
+    const double cylinder_m3 = std::numbers::pi / 2.0 * std::pow(40 * inch, 2) * 200 * inch;
+    EXPECT_LT(relative(fromFile("half-cylinder.csv").volume.si(), cylinder_m3), 1e-4);
+}
+
 // Raising the water a little adds a slice as wide as the water plane.
 TEST(Hydrostatics, waterplaneIsTheSlopeOfTheVolume) {
     const auto offsets = readOffsets(treeFile("resources/demo/hollin-offsets.csv"), "hollin");
