@@ -1,0 +1,264 @@
+#include "sheet/profile.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "heights.h"
+#include "plan.h"
+#include "profile_rows.h"
+#include "sheet/font_metrics.h"
+#include "sheet/marks.h"
+#include "sheet/scale_bar.h"
+#include "sheet/selection.h"
+
+namespace fayline {
+
+namespace {
+
+PlanePoint plane(const Point& p) {
+    return {p.x, p.z};
+}
+
+bool nothingToShow(const ProfileInput& input) {
+    return input.sheer.empty() && input.lowest.empty() && input.keel.empty() &&
+           input.ballast.empty() && input.frames.empty() && input.bolts.empty();
+}
+
+/// Fills in what a frame does not say from the lines it stands between.
+struct FrameSpan {
+    std::optional<Length> bottom, top;
+};
+FrameSpan spanOf(const ProfileInput& input, const ProfileFrame& frame) {
+    FrameSpan span{frame.bottom, frame.top};
+    if (!span.top) span.top = heights::onChain(input.sheer, frame.x);
+    if (!span.bottom) span.bottom = heights::topOfOutline(input.keel, frame.x);
+    if (!span.bottom) span.bottom = heights::onChain(input.lowest, frame.x);
+    return span;
+}
+
+class Profile {
+  public:
+    Profile(const ProfileInput& input, const DrawFormat& format) : in_(input), format_(format) {}
+
+    Drawing draw() {
+        if (nothingToShow(in_)) return plan::emptyDrawing(in_.emptyText, format_);
+        place();
+        hullArea();
+        waterline();
+        outlineOf(in_.ballast, Role::ballast, "ballast");
+        outlineOf(in_.keel, Role::timber, "keel");
+        frames();
+        hullOutline();
+        bolts();
+        const plan::Rows rows{in_, format_, *drawing_.scale, rowsTop_mm_, left_mm_};
+        rows.addTo(drawing_);
+        foot();
+        if (in_.selected) {
+            for (DrawItem& item :
+                 selectionOf(drawing_, *in_.selected, {format_.letterMm, format_.letterMm})) {
+                drawing_.items.push_back(std::move(item));
+            }
+        }
+        return std::move(drawing_);
+    }
+
+  private:
+    void place() {
+        plan::Extent extent;
+        for (const std::vector<Point>* points :
+             {&in_.sheer, &in_.lowest, &in_.keel, &in_.ballast}) {
+            for (const Point& p : *points) extent.add(plane(p));
+        }
+        for (const ProfileBolt& bolt : in_.bolts) {
+            extent.add(plane(bolt.start));
+            extent.add(plane(bolt.end));
+        }
+        for (const ProfileFrame& frame : in_.frames) {
+            const FrameSpan span = spanOf(in_, frame);
+            extent.add({frame.x, span.bottom.value_or(span.top.value_or(Length{}))});
+            if (span.top) extent.add({frame.x, *span.top});
+        }
+        if (in_.waterline) extent.add({extent.left(), *in_.waterline});
+
+        const double letter_mm = format_.letterMm;
+        left_mm_ = plan::widthMm(plan::Rows::caption(), format_) + 2.5 * letter_mm;
+        const double right_mm = plan::widthMm("LWL", format_) + 2.0 * letter_mm;
+        const double top_mm = 3.0 * letter_mm;
+        const double foot_mm = 2.6 * letter_mm;
+        const double below_mm = plan::Rows::heightMm(in_, format_) + foot_mm;
+        const SizeMm room{format_.size.width - left_mm_ - right_mm,
+                          format_.size.height - top_mm - below_mm};
+        DrawScale scale;
+        scale.mmPerMetre = plan::mmPerMetre(extent, room, format_);
+        const double width_mm = scale.sizeMm(extent.width());
+        const double height_mm = scale.sizeMm(extent.height());
+        drawing_.size = {std::max(format_.size.width, width_mm + left_mm_ + right_mm),
+                         std::max(format_.size.height, height_mm + top_mm + below_mm)};
+        const double spareWidth_mm = drawing_.size.width - left_mm_ - right_mm - width_mm;
+        const double spareHeight_mm = drawing_.size.height - top_mm - below_mm - height_mm;
+        scale.origin.x = left_mm_ + spareWidth_mm / 2.0 - scale.sizeMm(extent.left());
+        scale.origin.y = top_mm + spareHeight_mm / 2.0 + scale.sizeMm(extent.top());
+        rowsTop_mm_ = top_mm + spareHeight_mm / 2.0 + height_mm;
+        drawing_.scale = scale;
+    }
+
+    [[nodiscard]] PointMm at(const Point& p) const { return drawing_.scale->toDrawing(plane(p)); }
+    [[nodiscard]] PointMm at(Length x, Length z) const { return drawing_.scale->toDrawing({x, z}); }
+
+    [[nodiscard]] std::vector<PointMm> at(const std::vector<Point>& points) const {
+        std::vector<PointMm> made;
+        for (const Point& p : points) made.push_back(at(p));
+        return made;
+    }
+
+    void add(Role role, const std::string& id, Shape shape) {
+        drawing_.items.push_back({role, id, std::move(shape)});
+    }
+
+    [[nodiscard]] std::vector<PointMm> hullRound() const {
+        std::vector<PointMm> round = at(in_.sheer);
+        std::vector<PointMm> below = at(in_.lowest);
+        round.insert(round.end(), below.rbegin(), below.rend());
+        return round;
+    }
+
+    void hullArea() {
+        if (in_.sheer.size() < 2 || in_.lowest.size() < 2) return;
+        add(Role::hull, {}, shape::Polygon{hullRound(), true, {}});
+    }
+
+    void hullOutline() {
+        const Stroke stroke{0.5, LineStyle::solid};
+        if (in_.sheer.size() >= 2 && in_.lowest.size() >= 2) {
+            add(Role::outline, {}, shape::Polygon{hullRound(), false, stroke});
+            return;
+        }
+        if (in_.sheer.size() >= 2) add(Role::outline, {}, shape::Polyline{at(in_.sheer), stroke});
+        if (in_.lowest.size() >= 2) add(Role::outline, {}, shape::Polyline{at(in_.lowest), stroke});
+    }
+
+    void waterline() {
+        if (!in_.waterline) return;
+        const double y = at(Length{}, *in_.waterline).y;
+        const double end =
+            drawing_.size.width - plan::widthMm("LWL", format_) - 1.6 * format_.letterMm;
+        add(Role::waterline, {},
+            shape::Line{{left_mm_ - format_.letterMm, y}, {end, y}, {0.25, LineStyle::dashed}});
+        shape::Text name = plan::note("LWL", {end + 0.6 * format_.letterMm, y}, format_);
+        add(Role::waterline, {}, name);
+    }
+
+    void outlineOf(const std::vector<Point>& points, Role role, const std::string& id) {
+        if (points.size() < 3) return;
+        add(role, id, shape::Polygon{at(points), true, Stroke{0.25, LineStyle::solid}});
+    }
+
+    void bar(Role role, const std::string& id, Length x, Length bottom, Length top, Length sided) {
+        const PointMm low = at(x - sided / 2.0, bottom);
+        const PointMm high = at(x + sided / 2.0, top);
+        add(role, id,
+            shape::Polygon{{{low.x, high.y}, {high.x, high.y}, {high.x, low.y}, {low.x, low.y}},
+                           true,
+                           std::nullopt});
+    }
+
+    void frames() {
+        constexpr double least_mm = 0.4;
+        for (const ProfileFrame& frame : in_.frames) {
+            const FrameSpan span = spanOf(in_, frame);
+            if (!span.bottom || !span.top) continue;
+            if (frame.sided && drawing_.scale->sizeMm(*frame.sided) > least_mm) {
+                bar(Role::frame, frame.id, frame.x, *span.bottom, *span.top, *frame.sided);
+            } else {
+                add(Role::frame, frame.id,
+                    shape::Line{at(frame.x, *span.bottom), at(frame.x, *span.top), {least_mm, {}}});
+            }
+        }
+        for (const ProfileFrame& frame : in_.frames) floorOf(frame);
+    }
+
+    /// A floor of its true size where that is known and broad enough; else a small block at the
+    /// heel.
+    void floorOf(const ProfileFrame& frame) {
+        if (!frame.hasFloor) return;
+        const double letter_mm = format_.letterMm;
+        std::optional<Length> bottom = frame.floorBottom;
+        if (!bottom) bottom = spanOf(in_, frame).bottom;
+        if (!bottom) return;
+        if (!frame.floorTop) {
+            PointMm place = at(frame.x, *bottom);
+            place.y -= 0.3 * letter_mm;
+            add(Role::floor, frame.id,
+                shape::Mark{place, shape::MarkKind::square, 0.6 * letter_mm, false, {}});
+            return;
+        }
+        constexpr double least_mm = 0.7;
+        const Length sided = frame.floorSided.value_or(Length{});
+        if (drawing_.scale->sizeMm(sided) > least_mm) {
+            bar(Role::floor, frame.id, frame.x, *bottom, *frame.floorTop, sided);
+        } else {
+            add(Role::floor, frame.id,
+                shape::Line{at(frame.x, *bottom), at(frame.x, *frame.floorTop), {least_mm, {}}});
+        }
+    }
+
+    void bolts() {
+        const double letter_mm = format_.letterMm;
+        for (const ProfileBolt& bolt : in_.bolts) {
+            plan::Rod rod{at(bolt.start), at(bolt.end)};
+            rod.nutBreadthMm = 0.75 * letter_mm;
+            rod.strokeMm = bolt.status == Status::isShort ? 0.7 : 0.45;
+            plan::addRod(drawing_, rod, boltRole(bolt.status), bolt.id);
+        }
+        for (const ProfileBolt& bolt : in_.bolts) {
+            if (bolt.status == Status::ok || bolt.status == Status::unloaded) continue;
+            PointMm sign = at(bolt.start);
+            sign.y -= 0.55 * letter_mm;
+            for (DrawItem& item :
+                 statusMark(bolt.status, sign, {0.95 * letter_mm, 0.95 * letter_mm}, bolt.id)) {
+                drawing_.items.push_back(std::move(item));
+            }
+        }
+    }
+
+    /// Which end is which, what the signs mean, and how large things are.
+    void foot() {
+        const double letter_mm = format_.letterMm;
+        const double x = 0.8 * letter_mm;
+        const double y = rowsTop_mm_ - 0.6 * letter_mm;
+        add(Role::label, {},
+            shape::Polygon{{{x, y},
+                            {x + letter_mm, y - 0.55 * letter_mm},
+                            {x + letter_mm, y + 0.55 * letter_mm}},
+                           true,
+                           std::nullopt});
+        shape::Text forward = plan::note("FWD", {x + 1.6 * letter_mm, y}, format_);
+        forward.weight = shape::Weight::bold;
+        add(Role::label, {}, forward);
+
+        const double line_mm = drawing_.size.height - 1.2 * letter_mm;
+        const double right_mm = drawing_.size.width - 0.8 * letter_mm;
+        double barLeft_mm = right_mm;
+        const SizeMm room{std::min(drawing_.size.width * 0.25, 25.0 * letter_mm), letter_mm};
+        for (DrawItem& item : scaleBar(*drawing_.scale, {right_mm, line_mm}, room,
+                                       {letter_mm, letter_mm}, format_.units)) {
+            barLeft_mm = std::min(barLeft_mm, boundsOf(item).left);
+            drawing_.items.push_back(std::move(item));
+        }
+        plan::addLegend(drawing_, in_, format_, {x, line_mm}, barLeft_mm - 2.0 * letter_mm);
+    }
+
+    const ProfileInput& in_;
+    const DrawFormat& format_;
+    Drawing drawing_;
+    double left_mm_ = 0.0, rowsTop_mm_ = 0.0;
+};
+
+}  // namespace
+
+Drawing profileDrawing(const ProfileInput& input, const DrawFormat& format) {
+    return Profile(input, format).draw();
+}
+
+}  // namespace fayline
