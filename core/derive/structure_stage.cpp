@@ -193,6 +193,7 @@ FloorDecisions floorDecisions(const FloorDecisions& all,
     if (one.topology) floor.topology = one.topology;
     if (one.sided) floor.sided = one.sided;
     if (one.throat) floor.throat = one.throat;
+    if (one.reach) floor.reach = one.reach;
     if (one.wood) floor.wood = one.wood;
     if (one.reason) floor.reason = one.reason;
     return floor;

@@ -29,6 +29,17 @@ bool isFrame(std::string_view token) {
     return isNumber(token);
 }
 
+bool isStrake(std::string_view token) {
+    return token.substr(0, 6) == "strake" && isNumber(token.substr(6));
+}
+
+/// The word a row of the table begins with, for a name typed: "F9" stands under "F#".
+std::string_view headOf(std::string_view token) {
+    if (isFrame(token)) return "F#";
+    if (token.size() > 6 && isStrake(token)) return "strake#";
+    return token;
+}
+
 /// A free name between two fixed ends: no blanks at its ends, no control characters, of sensible
 /// length.
 bool isName(std::string_view name) {
@@ -50,6 +61,11 @@ bool matchToken(std::string_view pattern, std::string_view token, Address& addre
                 const std::string& first) {
     if (pattern == "F#") {
         if (!isFrame(token)) return false;
+        address.place = token;
+        return true;
+    }
+    if (pattern == "strake#") {
+        if (!isStrake(token)) return false;
         address.place = token;
         return true;
     }
@@ -139,6 +155,12 @@ Result<Value> limited(const Result<T>& read, const Field& field, std::string_vie
     return Value(*read);
 }
 
+Result<Value> readGaugeNumber(const Field& field, std::string_view text, std::string_view where) {
+    const auto gauge = readGauge(text, where);
+    if (!gauge) return tl::unexpected(gauge.error());
+    return limited(Result<int>(gauge->number()), field, text, where);
+}
+
 Result<Value> readChoice(const Field& field, std::string_view text, std::string_view where) {
     const std::string word = lowered(trimmed(text));
     if (std::find(field.choices.begin(), field.choices.end(), word) != field.choices.end())
@@ -181,7 +203,7 @@ const std::vector<Field>& decisionTable() {
 
 Result<Target> findDecision(std::string_view what) {
     const auto tokens = splitAt(what, '.');
-    const std::string_view head = isFrame(tokens.front()) ? std::string_view("F#") : tokens.front();
+    const std::string_view head = headOf(tokens.front());
     if (const auto rows = tableIndex().find(head); rows != tableIndex().end()) {
         for (const Indexed& row : rows->second) {
             if (auto address = match(row.pattern, tokens))
@@ -211,6 +233,8 @@ Result<Value> readValue(const Field& field, std::string_view text, std::string_v
             return limited(
                 readCount(text, where, static_cast<int>(field.low), static_cast<int>(field.high)),
                 field, text, where);
+        case ValueKind::gauge:
+            return readGaugeNumber(field, text, where);
         case ValueKind::choice:
             return readChoice(field, text, where);
         case ValueKind::woodName:

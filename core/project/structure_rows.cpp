@@ -141,6 +141,17 @@ std::vector<Field> structureRows() {
          "moulding",
          "Frame size in and out.",
          setter<Length>([](Project & p, const Address&) -> auto& { return p.frames.all.moulded; })},
+        {"frames.heel_detail",
+         ValueKind::choice,
+         0,
+         0,
+         "",
+         {"socketed", "on_top", "beside", "continuous", "half_frames"},
+         "frames",
+         "heel detail",
+         "How the frames' heels meet the keel.",
+         setter<std::string>(
+             [](Project & p, const Address&) -> auto& { return p.frames.all.heelDetail; })},
         frameField<Length>(
             "x", ValueKind::length, place, "place as measured",
             "Where this frame stands in the hull, measured aft. Stands before the even spacing.",
@@ -149,6 +160,18 @@ std::vector<Field> structureRows() {
                            &FrameDecisions::sided),
         frameField<Length>("moulded", ValueKind::length, timber, "moulding",
                            "Frame size in and out.", &FrameDecisions::moulded),
+        {"F#.frame.heel_detail",
+         ValueKind::choice,
+         0,
+         0,
+         "",
+         {"socketed", "on_top", "beside", "continuous", "half_frames"},
+         "frame",
+         "heel detail",
+         "How this frame's heel meets the keel.",
+         entrySetter<std::string, FrameDecisions>(
+             [](Project & p) -> auto& { return p.frame; },
+             [](auto& f) -> auto& { return f.heelDetail; })},
         frameField<std::string>("reason", ValueKind::text, Span{0, 0, "up to 400 letters"},
                                 "reason", "Why this frame is as it is.", &FrameDecisions::reason),
     };
@@ -164,6 +187,9 @@ std::vector<Field> structureRows() {
     floorField<Length>(rows, "throat", ValueKind::length, timber, {}, "floor throat",
                        "Depth of the floor at the centreline, above the keel.",
                        &FloorDecisions::throat);
+    floorField<Length>(rows, "reach", ValueKind::length, Span{0.02, 5, "20 mm to 5 m"}, {},
+                       "floor reach", "From the centreline to the end of an arm, along the level.",
+                       &FloorDecisions::reach);
     floorField<std::string>(rows, "wood", ValueKind::woodName,
                             Span{0, 0, "a wood of the catalogue"}, {}, "floor wood",
                             "Wood of the floor; the washers bear on it.", &FloorDecisions::wood);

@@ -47,6 +47,7 @@ struct Span {
 std::vector<Field> hullRows();
 std::vector<Field> structureRows();
 std::vector<Field> ballastRows();
+std::vector<Field> fasteningRows();
 std::vector<Field> figureRows();
 
 }  // namespace fayline::table

@@ -16,6 +16,7 @@ std::string exampleName(const Field& field) {
             name.replace(at, what.size(), with);
     };
     put("F#", "F3");
+    put("strake#", "strake4");
     put("*", "a name 0.5");
     put("#", "2");
     return name;
@@ -34,7 +35,9 @@ std::string exampleText(const Field& field) {
         case ValueKind::ratio:
             return field.high < 1.5 ? "0.5" : "2";
         case ValueKind::count:
-            return "7";
+            return std::to_string(static_cast<int>(field.high));
+        case ValueKind::gauge:
+            return "No. 14";
         case ValueKind::choice:
             return field.choices.back();
         case ValueKind::woodName:

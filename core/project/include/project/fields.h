@@ -21,6 +21,7 @@ enum class ValueKind {
     stress,
     ratio,
     count,
+    gauge,
     choice,
     woodName,
     metalName,

@@ -45,6 +45,7 @@ struct KeelDecisions {
 struct FrameDecisions {
     std::optional<Length> x;  ///< one frame only: its place as measured
     std::optional<Length> sided, moulded;
+    std::optional<std::string> heelDetail;  ///< socketed, on_top, beside, continuous, half_frames
     std::optional<std::string> reason;
     bool operator==(const FrameDecisions&) const = default;
 };
@@ -61,6 +62,7 @@ struct FloorDecisions {
     std::optional<std::string> kind;      ///< none, sawn, grown, laminated, cast, plate
     std::optional<std::string> topology;  ///< beside, across, plate
     std::optional<Length> sided, throat;
+    std::optional<Length> reach;  ///< from the centreline to the end of an arm, along the level
     std::optional<std::string> wood;
     std::optional<std::string> reason;
     bool operator==(const FloorDecisions&) const = default;
@@ -98,6 +100,41 @@ struct BoltSetDecisions {
     bool operator==(const BoltSetDecisions&) const = default;
 };
 
+/// One group of fastenings: for all of the hull (`heel.…`), at one frame (`F9.heel.…`), on one side of it
+/// (`F9.P.heel.…`), or for one strake (`strake4.plank.…`).
+struct FasteningDecisions {
+    std::optional<std::string> kind;     ///< wood_screw, bolt, drift, rivet
+    std::optional<std::string> section;  ///< round, square: of a rivet
+    std::optional<int> count;            ///< on each side, each arm, each crossing, each end
+    std::optional<int> gauge;            ///< of a screw
+    std::optional<Length> diameter;      ///< of a bolt, drift or round rivet; side of a square one
+    std::optional<Length> length;        ///< of a screw or drift
+    std::optional<std::string> metal;
+    std::optional<Length> washerDiameter, washerThickness;
+    std::optional<Length> counterbore;  ///< how deep the head is sunk under its bung
+    std::optional<std::string> reason;
+    bool operator==(const FasteningDecisions&) const = default;
+};
+
+struct PlankingDecisions {
+    std::optional<std::string> wood;
+    std::optional<Length> thickness;
+    std::optional<int> strakes;  ///< on each side, garboard and sheer strake included
+    bool operator==(const PlankingDecisions&) const = default;
+};
+
+/// A joint of the backbone: a straight row of fastenings in the middle line plane.
+struct BackboneDecisions {
+    std::optional<std::string> kind;  ///< bolt, drift
+    std::optional<int> count;
+    std::optional<Length> diameter, length;
+    std::optional<std::string> metal;
+    std::optional<Length> foreX, foreHeight, aftX, aftHeight;  ///< ends of the joint's line
+    std::optional<std::string> upper, lower;                   ///< members, head side first
+    std::optional<std::string> reason;
+    bool operator==(const BackboneDecisions&) const = default;
+};
+
 struct CaseDecisions {
     std::optional<double> factor;     ///< on the load itself
     std::optional<double> ec5Factor;  ///< on the demand, Eurocode 5 side
@@ -130,6 +167,10 @@ struct Project {
     BallastDecisions ballast;
     BoltSetDecisions bolts;
     std::map<std::string, BoltDecisions> bolt;
+    PlankingDecisions planking;
+    std::map<std::string, Length> strakeWidth;              ///< "strake4": greatest width, where decided
+    std::map<std::string, FasteningDecisions> fastening;    ///< "heel", "F9.heel", "F9.P.heel", "strake4.plank"
+    std::map<std::string, BackboneDecisions> backbone;      ///< by joint name: "stem_scarph"
     std::map<std::string, CaseDecisions> cases;
     std::map<std::string, double> classTarget;  ///< keel, hull, trim
     std::optional<double> metalFactor;          ///< on the smaller of yield and half the ultimate

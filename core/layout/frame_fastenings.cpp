@@ -1,0 +1,235 @@
+#include "layout/frame_fastenings.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include "frame_findings.h"
+
+namespace fayline {
+namespace {
+
+constexpr std::array<std::pair<HeelDetail, std::string_view>, 5> details{{
+    {HeelDetail::socketed, "socketed"},
+    {HeelDetail::onTop, "on_top"},
+    {HeelDetail::beside, "beside"},
+    {HeelDetail::continuous, "continuous"},
+    {HeelDetail::halfFrames, "half_frames"},
+}};
+
+/// One side of the hull: starboard as the curve has it, port its mirror.
+struct Side {
+    double sign;  ///< of y
+    const char* letter;
+    const char* word;
+};
+constexpr Side starboard{1.0, "S", "starboard"};
+constexpr Side port{-1.0, "P", "port"};
+
+Point mirrored(Length x, const Side& side, Length y, Length z) {
+    return {x, side.sign * y, z};
+}
+
+Hole holeFor(const FrameFasteningInput& in, const FasteningChoice& choice, const Side& side,
+             const char* group, int number, const char* markLetter) {
+    Hole hole;
+    hole.frame = in.frame;
+    hole.side = side.word;
+    hole.id = in.frame + "." + side.letter + "." + group + "." + std::to_string(number);
+    hole.mark = std::string(markLetter) + std::to_string(number);
+    hole.group = group;
+    hole.kind = nameOf(choice.kind);
+    hole.diameter = choice.diameter;
+    return hole;
+}
+
+/// Even places between two ends; one stands in the middle.
+Length spread(Length from, Length to, int i, int count) {
+    if (count <= 1) return (from + to) / 2.0;
+    return from + (static_cast<double>(i) / (count - 1)) * (to - from);
+}
+
+/// Arm fastenings run fore and aft through frame and floor where these lie side by side, along the
+/// middle of the frame.
+void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const Side& side,
+          FrameFastenings& out) {
+    if (!in.floor || choice.count <= 0) return;
+    const Length depth = in.planking + in.moulded / 2.0;
+    const Length inner = in.keelSided.value_or(Length{}) / 2.0 + 2.0 * choice.diameter;
+    const Length outer = in.floor->reach - 4.0 * choice.diameter;
+    const auto from = in.curve->alongAtHalfBreadth(inner);
+    const auto to = in.curve->alongAtHalfBreadth(outer);
+    if (!from || !to || *to <= *from) {
+        out.findings.push_back({"grip",
+                                {in.frame + "." + side.letter + ".arm.1"},
+                                std::nullopt,
+                                in.frame + " floor's arm does not reach along the frame",
+                                {in.frame + ".floor.reach="}});
+        return;
+    }
+    const double aft = in.floor->x > in.curve->x() ? 1.0 : -1.0;
+    const Length far = in.floor->x + aft * in.floor->siding / 2.0;
+    const Length near = in.curve->x() - aft * in.sided / 2.0;
+    for (int i = 0; i < choice.count; ++i) {
+        const CurvePoint place = in.curve->inside(spread(*from, *to, i, choice.count), depth);
+        Hole hole = holeFor(in, choice, side, "arm", i + 1, "A");
+        hole.face = aft > 0 ? "aft" : "fore";
+        hole.joins = {in.frame + ".floor", in.frame + "." + side.letter};
+        const Length proud = choice.kind == FasteningKind::bolt ? proudOf(choice) : Length{};
+        hole.start = mirrored(far + aft * proud, side, place.y, place.z);
+        hole.end = mirrored(near - aft * proud, side, place.y, place.z);
+        hole.grip = abs(far - near);
+        hole.length = hole.grip + 2.0 * proud;
+        hole.steps = throughSteps(choice, hole.grip);
+        out.holes.push_back(std::move(hole));
+    }
+}
+
+/// Where a heel fastening starts and which way it goes, for each heel detail: into the keel's side,
+/// or down into its top.
+void heels(const FrameFasteningInput& in, const FasteningChoice& choice, const Side& side,
+           FrameFastenings& out) {
+    if (!in.keelSided || !in.keelTop || choice.count <= 0) return;
+    const bool down = in.heelDetail == HeelDetail::onTop ||
+                      in.heelDetail == HeelDetail::continuous ||
+                      in.heelDetail == HeelDetail::halfFrames;
+    const Length length = choice.length.value_or(Length{});
+    const Length half = *in.keelSided / 2.0;
+    for (int i = 0; i < choice.count; ++i) {
+        Hole hole = holeFor(in, choice, side, "heel", i + 1, "H");
+        hole.joins = {in.frame + "." + side.letter, "keel"};
+        hole.face = "inner";
+        const Length x = in.curve->x() + (i % 2 == 0 ? -0.2 : 0.2) * in.sided;
+        if (down) {
+            const Length y =
+                half / 2.0 + (choice.count > 1
+                                  ? (static_cast<double>(i) / (choice.count - 1) - 0.5) * half / 2.0
+                                  : Length{});
+            hole.start = mirrored(x, side, y, *in.keelTop + in.moulded);
+            hole.end = mirrored(x, side, y, *in.keelTop + in.moulded - choice.counterbore - length);
+        } else {
+            const Length depth = *in.keelTop - in.keelUnderside.value_or(*in.keelTop - in.moulded);
+            const Length z =
+                spread(*in.keelTop - 0.25 * depth, *in.keelTop - 0.6 * depth, i, choice.count);
+            hole.start = mirrored(x, side, half + in.moulded, z);
+            hole.end = mirrored(x, side, half + in.moulded - choice.counterbore - length, z);
+        }
+        hole.length = length;
+        hole.grip = in.moulded - choice.counterbore;
+        hole.steps = choice.kind == FasteningKind::woodScrew ? screwSteps(choice, in.moulded, true)
+                                                             : throughSteps(choice, length);
+        if (choice.counterbore > Length{}) hole.bung = choice.counterbore;
+        out.holes.push_back(std::move(hole));
+    }
+}
+
+/// Floor to keel: down through the floor into the keel, clear of the ballast, alternate sides of
+/// the centreline.
+void floorBolts(const FrameFasteningInput& in, const FasteningChoice& choice,
+                FrameFastenings& out) {
+    if (!in.floor || !in.keelTop || !in.keelUnderside || choice.count <= 0) return;
+    const Length half = in.keelSided.value_or(Length{}) / 2.0;
+    for (int i = 0; i < choice.count; ++i) {
+        Hole hole;
+        hole.frame = in.frame;
+        hole.id = in.frame + ".floor." + std::to_string(i + 1);
+        hole.mark = "K" + std::to_string(i + 1);
+        hole.group = "floor";
+        hole.kind = nameOf(choice.kind);
+        hole.face = "inner";
+        hole.diameter = choice.diameter;
+        hole.joins = {in.frame + ".floor", "keel"};
+        const Length y =
+            choice.count == 1 ? Length{} : spread(-0.5 * half, 0.5 * half, i, choice.count);
+        hole.side = y < Length{} ? "port" : y > Length{} ? "starboard" : "";
+        const Length proud = choice.kind == FasteningKind::bolt ? proudOf(choice) : Length{};
+        const Length bottom = choice.kind == FasteningKind::bolt
+                                  ? *in.keelUnderside
+                                  : in.floor->top - choice.length.value_or(Length{});
+        hole.start = {in.floor->x, y, in.floor->top + proud};
+        hole.end = {in.floor->x, y, bottom};
+        hole.grip = in.floor->top - max(bottom, *in.keelUnderside);
+        hole.length = hole.start.z - hole.end.z;
+        hole.steps = choice.kind == FasteningKind::woodScrew
+                         ? screwSteps(choice, in.floor->top - *in.keelTop, true)
+                         : throughSteps(choice, hole.grip);
+        out.holes.push_back(std::move(hole));
+    }
+}
+
+/// Plank fastenings at one crossing: square to the plank, spread over its width, staggered fore and
+/// aft.
+void planks(const FrameFasteningInput& in, const Side& side, FrameFastenings& out) {
+    for (std::size_t strake = 0; strake + 1 < in.seams.size() && strake < in.plank.size();
+         ++strake) {
+        if (!in.plank[strake] || in.plank[strake]->count <= 0) continue;
+        const FasteningChoice& choice = *in.plank[strake];
+        const Length width = in.seams[strake + 1] - in.seams[strake];
+        const Length edge = min(max(4.0 * choice.diameter, 0.2 * width), width / 2.0);
+        const std::string name = "plank." + std::to_string(strake + 1);
+        for (int i = 0; i < choice.count; ++i) {
+            const Length along =
+                spread(in.seams[strake] + edge, in.seams[strake + 1] - edge, i, choice.count);
+            const CurvePoint place = in.curve->at(along);
+            Hole hole = holeFor(in, choice, side, name.c_str(), i + 1, "P");
+            hole.mark = std::to_string(strake + 1) + (i == 0 ? "a" : i == 1 ? "b" : "c");
+            hole.group = "plank";
+            hole.face = "outer";
+            hole.joins = {"strake" + std::to_string(strake + 1) + "." + side.letter,
+                          in.frame + "." + side.letter};
+            const double stagger = choice.count > 1 ? (i % 2 == 0 ? -0.2 : 0.2) : 0.0;
+            const Length x = in.curve->x() + stagger * in.sided;
+            const bool through =
+                choice.kind == FasteningKind::rivet || choice.kind == FasteningKind::bolt;
+            const Length stack = in.planking + in.moulded - choice.counterbore;
+            const Length length = through ? stack + choice.washerThickness + choice.diameter
+                                          : choice.length.value_or(Length{});
+            const Length from = choice.counterbore;
+            hole.start =
+                mirrored(x, side, place.y - place.outY * from, place.z - place.outZ * from);
+            hole.end = mirrored(x, side, place.y - place.outY * (from + length),
+                                place.z - place.outZ * (from + length));
+            hole.length = length;
+            hole.grip = through ? stack : in.planking - choice.counterbore;
+            hole.steps = choice.kind == FasteningKind::woodScrew
+                             ? screwSteps(choice, in.planking, in.hardwoodFrame)
+                             : throughSteps(choice, stack);
+            if (choice.counterbore > Length{}) hole.bung = choice.counterbore;
+            out.holes.push_back(std::move(hole));
+        }
+    }
+}
+
+}  // namespace
+
+std::string_view nameOf(HeelDetail detail) {
+    for (const auto& [value, name] : details) {
+        if (value == detail) return name;
+    }
+    return "";
+}
+
+std::optional<HeelDetail> heelDetailNamed(std::string_view name) {
+    for (const auto& [value, known] : details) {
+        if (known == name) return value;
+    }
+    return std::nullopt;
+}
+
+FrameFastenings layOutFrame(const FrameFasteningInput& input) {
+    FrameFastenings out;
+    if (!input.curve) return out;
+    for (const auto& [side, heel, arm] :
+         {std::tuple(&port, &input.heelPort, &input.armPort),
+          std::tuple(&starboard, &input.heelStarboard, &input.armStarboard)}) {
+        if (*heel) heels(input, **heel, *side, out);
+        if (*arm) arms(input, **arm, *side, out);
+        planks(input, *side, out);
+    }
+    if (input.floorBolt) floorBolts(input, *input.floorBolt, out);
+    frameFindings(input, out);
+    return out;
+}
+
+}  // namespace fayline

@@ -1,0 +1,127 @@
+#include "frame_findings.h"
+
+#include <cmath>
+#include <cstdio>
+
+namespace fayline {
+namespace {
+
+/// Wood left beyond a screw's point, as practice asks: common practice, no published source.
+constexpr Length tipCover = millimetres(6);
+
+std::string mm(Length length) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.1f mm", inMillimetres(length));
+    return text;
+}
+
+/// The choice a hole was made from.
+const FasteningChoice* choiceOf(const FrameFasteningInput& in, const Hole& hole) {
+    const bool port = hole.side == "port";
+    if (hole.group == "heel") return port ? &*in.heelPort : &*in.heelStarboard;
+    if (hole.group == "arm") return port ? &*in.armPort : &*in.armStarboard;
+    if (hole.group == "floor") return &*in.floorBolt;
+    const std::size_t strake =
+        static_cast<std::size_t>(std::stoi(hole.joins.front().substr(6))) - 1;
+    return &*in.plank[strake];
+}
+
+void checkScrew(const FrameFasteningInput& in, const Hole& hole, const FasteningChoice& choice,
+                std::vector<Finding>& findings) {
+    const bool plank = hole.group == "plank";
+    const Length outer = (plank ? in.planking : in.moulded) - choice.counterbore;
+    const Length bite = hole.length - outer;
+    const std::string place =
+        plank ? hole.frame + ".plank"
+              : hole.frame + "." + (hole.side == "port" ? "P" : "S") + "." + hole.group;
+    if (bite <= Length{}) {
+        findings.push_back({"grip",
+                            {hole.id},
+                            -bite,
+                            hole.id + " does not reach the inner timber",
+                            {place + ".length="}});
+        return;
+    }
+    if (plank) {
+        const Length left = in.moulded - bite;
+        if (left < Length{}) {
+            findings.push_back({"tip_out",
+                                {hole.id},
+                                -left,
+                                hole.id + " shows its point by " + mm(-left) + " inside the frame",
+                                {place + ".length="}});
+        } else if (left < tipCover) {
+            findings.push_back({"near",
+                                {hole.id},
+                                tipCover - left,
+                                hole.id + " leaves only " + mm(left) + " of frame beyond its point",
+                                {place + ".length="}});
+        }
+    }
+    // Thread begins two thirds of the length from the point: where that lies in the outer piece,
+    // the joint cannot draw up.
+    if (hole.length / 3.0 < outer - millimetres(0.05)) {
+        findings.push_back(
+            {"thread_bound",
+             {hole.id},
+             outer - hole.length / 3.0,
+             hole.id +
+                 " has thread in the outer piece; bore that a slip fit or take a longer shank",
+             {}});
+    }
+    if (choice.counterbore >= (plank ? in.planking : in.moulded)) {
+        findings.push_back({"counterbore",
+                            {hole.id},
+                            choice.counterbore - in.planking,
+                            hole.id + " is counterbored into the joint",
+                            {place + ".counterbore="}});
+    }
+}
+
+void checkPlankEdge(const FrameFasteningInput& in, std::vector<Finding>& findings) {
+    for (std::size_t strake = 0; strake + 1 < in.seams.size() && strake < in.plank.size();
+         ++strake) {
+        if (!in.plank[strake] || in.plank[strake]->count < 2) continue;
+        const Length width = in.seams[strake + 1] - in.seams[strake];
+        const Length needs =
+            (5.0 + 4.0 * (in.plank[strake]->count - 1)) * in.plank[strake]->diameter;
+        if (width < needs) {
+            const std::string name = "strake" + std::to_string(strake + 1);
+            findings.push_back({"edge",
+                                {in.frame + ".P.plank." + std::to_string(strake + 1) + ".1"},
+                                needs - width,
+                                name + " is " + mm(width) + " wide at " + in.frame + "; " +
+                                    std::to_string(in.plank[strake]->count) + " fastenings want " +
+                                    mm(needs),
+                                {name + ".plank.count=1"}});
+        }
+    }
+}
+
+}  // namespace
+
+void frameFindings(const FrameFasteningInput& input, FrameFastenings& fastenings) {
+    for (const Hole& hole : fastenings.holes) {
+        const FasteningChoice* choice = choiceOf(input, hole);
+        if (choice->kind == FasteningKind::woodScrew)
+            checkScrew(input, hole, *choice, fastenings.findings);
+    }
+    checkPlankEdge(input, fastenings.findings);
+    for (std::size_t i = 0; i < fastenings.holes.size(); ++i) {
+        const Hole& a = fastenings.holes[i];
+        for (std::size_t j = i + 1; j < fastenings.holes.size(); ++j) {
+            const Hole& b = fastenings.holes[j];
+            if (a.group == "plank" && b.group == "plank") continue;
+            const Length gap = distanceBetween(a, b);
+            const Length touching = (a.diameter + b.diameter) / 2.0;
+            if (gap < touching)
+                fastenings.findings.push_back({"clash",
+                                               {a.id, b.id},
+                                               touching - gap,
+                                               a.id + " and " + b.id + " run into each other",
+                                               {}});
+        }
+    }
+}
+
+}  // namespace fayline

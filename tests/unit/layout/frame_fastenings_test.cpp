@@ -1,0 +1,193 @@
+#include "layout/frame_fastenings.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+using namespace fayline;
+
+namespace {
+
+/// A straight-sided V: from (100, 200) mm up at 45° to (1100, 1200) mm. Out of the hull is (+,
+/// −)/√2.
+std::shared_ptr<const FrameCurve> veeCurve() {
+    Section section;
+    section.x = millimetres(4000);
+    for (int i = 0; i <= 20; ++i)
+        section.points.push_back({millimetres(100 + 50 * i), millimetres(200 + 50 * i)});
+    return std::make_shared<const FrameCurve>(*FrameCurve::above(section, std::nullopt));
+}
+
+FasteningChoice screw(int count) {
+    FasteningChoice choice;
+    choice.count = count;
+    choice.diameter = millimetres(6.15);
+    choice.root = millimetres(4.2);
+    choice.length = millimetres(45);
+    choice.counterbore = millimetres(9);
+    return choice;
+}
+
+FasteningChoice bolt(int count) {
+    FasteningChoice choice;
+    choice.kind = FasteningKind::bolt;
+    choice.count = count;
+    choice.diameter = millimetres(9.5);
+    choice.washerThickness = millimetres(2);
+    return choice;
+}
+
+FrameFasteningInput frame() {
+    FrameFasteningInput in;
+    in.frame = "F9";
+    in.curve = veeCurve();
+    in.sided = millimetres(44);
+    in.moulded = millimetres(80);
+    in.planking = millimetres(24);
+    in.keelSided = millimetres(200);
+    in.keelTop = millimetres(200);
+    in.keelUnderside = millimetres(50);
+    in.floor = FloorBody{millimetres(4060), millimetres(75),  millimetres(200),
+                         millimetres(380),  millimetres(500), true};
+    for (int i = 0; i <= 10; ++i) in.seams.push_back(millimetres(140 * i));
+    in.plank.assign(10, screw(2));
+    in.armPort = in.armStarboard = bolt(3);
+    return in;
+}
+
+std::vector<const Hole*> ofGroup(const FrameFastenings& layout, const std::string& group,
+                                 const std::string& side = "") {
+    std::vector<const Hole*> found;
+    for (const Hole& hole : layout.holes) {
+        if (hole.group == group && (side.empty() || hole.side == side)) found.push_back(&hole);
+    }
+    return found;
+}
+
+bool hasKind(const FrameFastenings& layout, const std::string& kind) {
+    return std::any_of(layout.findings.begin(), layout.findings.end(),
+                       [&](const Finding& f) { return f.kind == kind; });
+}
+
+}  // namespace
+
+TEST(FrameFastenings, EveryHoleHasItsOwnIdAndSidesAreMirrored) {
+    const auto layout = layOutFrame(frame());
+    std::set<std::string> ids;
+    for (const Hole& hole : layout.holes) EXPECT_TRUE(ids.insert(hole.id).second) << hole.id;
+    const auto port = ofGroup(layout, "plank", "port");
+    const auto starboard = ofGroup(layout, "plank", "starboard");
+    ASSERT_EQ(port.size(), 20U);
+    ASSERT_EQ(starboard.size(), 20U);
+    for (std::size_t i = 0; i < port.size(); ++i) {
+        EXPECT_EQ(port[i]->start.y, -starboard[i]->start.y);
+        EXPECT_EQ(port[i]->end.z, starboard[i]->end.z);
+    }
+    EXPECT_EQ(port[0]->id, "F9.P.plank.1.1");
+}
+
+TEST(FrameFastenings, PlankScrewsStandSquareToThePlankAtTheCounterboresDepth) {
+    const auto layout = layOutFrame(frame());
+    const Hole& hole = *ofGroup(layout, "plank", "starboard")[0];
+    const double dy_mm = inMillimetres(hole.end.y - hole.start.y);
+    const double dz_mm = inMillimetres(hole.end.z - hole.start.z);
+    EXPECT_NEAR(std::hypot(dy_mm, dz_mm), 45, 1e-9);
+    EXPECT_NEAR(dy_mm, -45 / std::sqrt(2.0), 1e-6);
+    EXPECT_NEAR(dz_mm, 45 / std::sqrt(2.0), 1e-6);
+    // 9 mm below the outside: the plane y − z = −100 mm moved in by 9.
+    EXPECT_NEAR((inMillimetres(hole.start.y) - inMillimetres(hole.start.z) + 100) / std::sqrt(2.0),
+                -9, 1e-6);
+    EXPECT_EQ(hole.bung, millimetres(9));
+    EXPECT_EQ(hole.steps.size(), 3U);
+}
+
+TEST(FrameFastenings, ArmBoltsRunForeAndAftThroughFloorAndFrame) {
+    const auto layout = layOutFrame(frame());
+    const auto arms = ofGroup(layout, "arm", "starboard");
+    ASSERT_EQ(arms.size(), 3U);
+    for (const Hole* hole : arms) {
+        EXPECT_EQ(hole->start.y, hole->end.y);
+        EXPECT_NEAR(inMillimetres(hole->grip), 4060 + 37.5 - (4000 - 22), 1e-9);
+        // In the middle of the frame: planking and half the moulding inside the outside.
+        EXPECT_NEAR(
+            (inMillimetres(hole->start.y) - inMillimetres(hole->start.z) + 100) / std::sqrt(2.0),
+            -(24 + 40), 1e-6);
+    }
+    EXPECT_LT(arms[0]->start.y, arms[2]->start.y);
+    EXPECT_LT(arms[2]->start.y, millimetres(500));
+}
+
+TEST(FrameFastenings, HeelsGoIntoTheKeelsSideOrItsTop) {
+    auto in = frame();
+    FasteningChoice heel = screw(2);
+    heel.length = millimetres(90);
+    in.heelPort = in.heelStarboard = heel;
+    in.heelDetail = HeelDetail::beside;
+    const auto beside = layOutFrame(in);
+    const Hole& side = *ofGroup(beside, "heel", "starboard")[0];
+    EXPECT_EQ(side.start.z, side.end.z);
+    EXPECT_LT(side.end.y, millimetres(100));
+    EXPECT_GT(side.start.y, millimetres(100));
+    in.heelDetail = HeelDetail::onTop;
+    const auto onTop = layOutFrame(in);
+    const Hole& top = *ofGroup(onTop, "heel", "port")[0];
+    EXPECT_EQ(top.start.y, top.end.y);
+    EXPECT_LT(top.end.z, *in.keelTop);
+}
+
+TEST(FrameFastenings, FloorBoltsReachTheKeelsUnderside) {
+    auto in = frame();
+    in.floorBolt = bolt(2);
+    const auto layout = layOutFrame(in);
+    const auto bolts = ofGroup(layout, "floor");
+    ASSERT_EQ(bolts.size(), 2U);
+    EXPECT_EQ(bolts[0]->id, "F9.floor.1");
+    EXPECT_EQ(bolts[0]->end.z, *in.keelUnderside);
+    EXPECT_NEAR(inMillimetres(bolts[0]->grip), 330, 1e-9);
+    EXPECT_EQ(bolts[0]->side, "port");
+}
+
+TEST(FrameFastenings, OneSidedArmsAndNoFloorAreLaidOutAsDecided) {
+    auto in = frame();
+    in.armPort.reset();
+    EXPECT_EQ(ofGroup(layOutFrame(in), "arm").size(), 3U);
+    in.floor.reset();
+    EXPECT_TRUE(ofGroup(layOutFrame(in), "arm").empty());
+    in.curve.reset();
+    EXPECT_TRUE(layOutFrame(in).holes.empty());
+}
+
+TEST(FrameFindings, CleanFrameHasNone) {
+    auto in = frame();
+    const auto layout = layOutFrame(in);
+    EXPECT_TRUE(layout.findings.empty()) << layout.findings.front().says;
+}
+
+TEST(FrameFindings, TipOutThinCoverNoBiteThreadBound) {
+    auto in = frame();
+    for (auto& choice : in.plank) choice->length = millimetres(100);
+    EXPECT_TRUE(hasKind(layOutFrame(in), "tip_out"));
+    for (auto& choice : in.plank) choice->length = millimetres(15 + 76);
+    EXPECT_TRUE(hasKind(layOutFrame(in), "near"));
+    for (auto& choice : in.plank) choice->length = millimetres(14);
+    EXPECT_TRUE(hasKind(layOutFrame(in), "grip"));
+    for (auto& choice : in.plank) choice->length = millimetres(40);
+    EXPECT_TRUE(hasKind(layOutFrame(in), "thread_bound"));
+}
+
+TEST(FrameFindings, APlankTooNarrowForTwo) {
+    auto in = frame();
+    in.seams[1] = millimetres(40);
+    const auto layout = layOutFrame(in);
+    ASSERT_TRUE(hasKind(layout, "edge"));
+    EXPECT_EQ(layout.findings.front().cure, std::vector<std::string>{"strake1.plank.count=1"});
+}
+
+TEST(FrameFindings, BoltsThatRunIntoEachOther) {
+    auto in = frame();
+    in.armPort = bolt(12);
+    in.armPort->diameter = millimetres(60);
+    EXPECT_TRUE(hasKind(layOutFrame(in), "clash"));
+}
