@@ -40,14 +40,12 @@ struct Range {
     double high_m;
 };
 
-Range allowed(const Numbers& v_m, std::size_t bay, std::optional<Length> least) {
+Range allowed(const Numbers& v_m, std::size_t bay) {
     const auto from = v_m.begin() + static_cast<std::ptrdiff_t>(bay == 0 ? 0 : bay - 1);
     const auto to = v_m.begin() + static_cast<std::ptrdiff_t>(std::min(bay + 3, v_m.size()));
     const auto [low, high] = std::minmax_element(from, to);
     const double slack_m = (*high - *low) / 8.0;
-    Range range{*low - slack_m, *high + slack_m};
-    if (least) range.low_m = std::max(range.low_m, least->si());
-    return range;
+    return {*low - slack_m, *high + slack_m};
 }
 
 bool within(const Range& range, double bay_m, double from_m, double to_m, EndSlopes slopes) {
@@ -90,7 +88,7 @@ double blended(double careful, double free, double share) {
 
 /// Slopes of one smooth stretch. Where the free spline leaves a bay's range it is drawn towards the
 /// careful one, no further than needed, so that neighbouring lines are treated alike.
-Numbers smoothSlopes(const Numbers& x_m, const Numbers& v_m, std::optional<Length> least) {
+Numbers smoothSlopes(const Numbers& x_m, const Numbers& v_m) {
     const std::size_t bays = x_m.size() - 1;
     Numbers straight;
     for (std::size_t bay = 0; bay < bays; ++bay) straight.push_back(chordSlope(x_m, v_m, bay));
@@ -112,8 +110,7 @@ Numbers smoothSlopes(const Numbers& x_m, const Numbers& v_m, std::optional<Lengt
     const auto keepsRange = [&](std::size_t bay, double factor) {
         const EndSlopes slopes{blended(careful[bay], free[bay], factor * share[bay]),
                                blended(careful[bay + 1], free[bay + 1], factor * share[bay + 1])};
-        return within(allowed(v_m, bay, least), x_m[bay + 1] - x_m[bay], v_m[bay], v_m[bay + 1],
-                      slopes);
+        return within(allowed(v_m, bay), x_m[bay + 1] - x_m[bay], v_m[bay], v_m[bay + 1], slopes);
     };
     // A station's share touches both bays beside it, so look again; after a few rounds, bays that
     // still leave their range go by the careful slopes alone, which never do.
@@ -166,15 +163,15 @@ Numbers knucklesOf(const Numbers& x_m, const Numbers& v_m) {
     return knuckle;
 }
 
-std::vector<EndSlopes> brokenSlopes(const Numbers& x_m, const Numbers& v_m, const Numbers& knuckle,
-                                    std::optional<Length> least) {
+std::vector<EndSlopes> brokenSlopes(const Numbers& x_m, const Numbers& v_m,
+                                    const Numbers& knuckle) {
     std::vector<EndSlopes> result;
     std::ptrdiff_t from = 0;
     for (std::size_t i = 1; i < x_m.size(); ++i) {
         if (i + 1 < x_m.size() && knuckle[i] <= 0.0) continue;
         const auto to = static_cast<std::ptrdiff_t>(i) + 1;
         const Numbers part = smoothSlopes({x_m.begin() + from, x_m.begin() + to},
-                                          {v_m.begin() + from, v_m.begin() + to}, least);
+                                          {v_m.begin() + from, v_m.begin() + to});
         for (std::size_t k = 1; k < part.size(); ++k) result.push_back({part[k - 1], part[k]});
         from = to - 1;
     }
@@ -183,8 +180,7 @@ std::vector<EndSlopes> brokenSlopes(const Numbers& x_m, const Numbers& v_m, cons
 
 }  // namespace
 
-std::vector<EndSlopes> slopesAlong(std::span<const Length> x, std::span<const Length> v,
-                                   std::optional<Length> least) {
+std::vector<EndSlopes> slopesAlong(std::span<const Length> x, std::span<const Length> v) {
     Numbers x_m;
     Numbers v_m;
     for (std::size_t i = 0; i < x.size(); ++i) {
@@ -192,11 +188,11 @@ std::vector<EndSlopes> slopesAlong(std::span<const Length> x, std::span<const Le
         v_m.push_back(v[i].si());
     }
     const Numbers knuckle = knucklesOf(x_m, v_m);
-    auto result = brokenSlopes(x_m, v_m, Numbers(x_m.size(), 0.0), least);
+    auto result = brokenSlopes(x_m, v_m, Numbers(x_m.size(), 0.0));
     if (*std::max_element(knuckle.begin(), knuckle.end()) <= 0.0) return result;
 
     // A knuckle is felt two stations away, as far as the splines look.
-    const auto broken = brokenSlopes(x_m, v_m, knuckle, least);
+    const auto broken = brokenSlopes(x_m, v_m, knuckle);
     const auto shareAt = [&](std::size_t i) {
         const std::size_t from = i < 2 ? 0 : i - 2;
         const std::size_t to = std::min(i + 3, knuckle.size());

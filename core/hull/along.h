@@ -1,6 +1,5 @@
 #pragma once
 
-#include <optional>
 #include <span>
 #include <vector>
 
@@ -21,8 +20,7 @@ struct EndSlopes {
 /// through the points turns sharply (the heel of a sternpost) the curve has a knuckle: fully at 20
 /// degrees and four times the turn at either neighbour, not at all below 10 degrees or twice
 /// (judgement).
-std::vector<EndSlopes> slopesAlong(std::span<const Length> x, std::span<const Length> v,
-                                   std::optional<Length> least = std::nullopt);
+std::vector<EndSlopes> slopesAlong(std::span<const Length> x, std::span<const Length> v);
 
 /// The cubic's value a fraction of the bay behind its fore end.
 Length cubicAt(double fraction, Length bay, Length from, Length to, EndSlopes slopes);

@@ -18,7 +18,6 @@ constexpr double steepStep = 1.0;         ///< height over length of a step's ba
 constexpr double steeperThanBoth = 4.0;   ///< than the bays before and behind it
 constexpr double pointsPerSection = 128;  ///< about; more where knuckles divide it
 constexpr std::size_t fewestPieces = 2;
-constexpr double closest = 0.002;  ///< of the girth: strands nearer than this go together
 
 using Lines = std::vector<std::vector<SectionPoint>>;  ///< per station, as many points in each
 
@@ -106,27 +105,6 @@ class Loft {
     }
 
   private:
-    /// Strands that all but touch at both ends of a bay go along together between them.
-    void keepTogether(std::size_t bay) {
-        const Length length = x_[bay + 1] - x_[bay];
-        auto& strands = surface_.bays_[bay];
-        const Length near =
-            closest * min(contours_[bay].girth.back(), contours_[bay + 1].girth.back());
-        for (std::size_t k = 1; k < strands.size(); ++k) {
-            const auto& below = strands[k - 1];
-            auto& strand = strands[k];
-            const SectionPoint from{strand.from.y - below.from.y, strand.from.z - below.from.z};
-            const SectionPoint to{strand.to.y - below.to.y, strand.to.z - below.to.z};
-            if (abs(from.y) + abs(from.z) > near || abs(to.y) + abs(to.z) > near) continue;
-            const double yApart = (to.y - from.y) / length;
-            const double zApart = (to.z - from.z) / length;
-            strand.yFrom = below.yFrom + yApart;
-            strand.yTo = below.yTo + yApart;
-            strand.zFrom = below.zFrom + zApart;
-            strand.zTo = below.zTo + zApart;
-        }
-    }
-
     void buildRun(std::size_t first, std::size_t last) {
         if (first == last) return;
         std::vector<MatchedStation> stations;
@@ -142,7 +120,7 @@ class Loft {
                 y[s] = lines[s][k].y;
                 z[s] = lines[s][k].z;
             }
-            const auto ySlopes = detail::slopesAlong(x, y, Length{});
+            const auto ySlopes = detail::slopesAlong(x, y);
             const auto zSlopes = detail::slopesAlong(x, z);
             for (std::size_t bay = 0; bay + 1 < stations.size(); ++bay) {
                 surface_.bays_[first + bay].push_back({lines[bay][k], lines[bay + 1][k],
@@ -150,7 +128,6 @@ class Loft {
                                                        zSlopes[bay].from, zSlopes[bay].to});
             }
         }
-        for (std::size_t bay = first; bay < last; ++bay) keepTogether(bay);
     }
 
     void buildStep(std::size_t bay) {

@@ -12,6 +12,7 @@ using detail::requireWithin;
 
 std::vector<FrameInput> setOutFrames(const FrameSpacing& spacing) {
     std::vector<FrameInput> frames;
+    frames.reserve(static_cast<std::size_t>(std::max(0, spacing.count)));
     for (int k = 0; k < spacing.count; ++k) {
         frames.push_back({"F" + std::to_string(k + 1), spacing.first + spacing.roomAndSpace * k,
                           spacing.sided, spacing.moulded, false});

@@ -63,6 +63,26 @@ TEST(Hydrostatics, wedgeIsExact) {
     }
 }
 
+// A punt: bottom rising in straight ramps of 1 in 2 at both ends, sides upright. The water meets
+// the ramps between stations, so wetted length and volume are found only if the bays are cut there.
+TEST(Hydrostatics, overhangsAreCutAtTheWater) {
+    auto offsets = hullOf(9, metres(8), [](double share) {
+        const double x_m = 8.0 * share;
+        const double bottom_m = std::max({0.0, (2.0 - x_m) / 2.0, (x_m - 6.0) / 2.0});
+        return std::vector<SectionPoint>{
+            {metres(0), metres(bottom_m)}, {metres(1), metres(bottom_m)}, {metres(1), metres(1.5)}};
+    });
+    const double w = 0.437;
+    offsets.waterline = metres(w);
+    const auto h = afloat(offsets);
+    EXPECT_LT(relative(h.wettedLength.si(), 4.0 + 4.0 * w), 1e-9);
+    EXPECT_LT(relative(h.waterplaneArea.si(), 2.0 * (4.0 + 4.0 * w)), 1e-9);
+    EXPECT_LT(relative(h.volume.si(), 2.0 * (4.0 * w + 2.0 * w * w)), 1e-9);
+    EXPECT_LT(relative(h.wettedArea.si(),
+                       2.0 * (4.0 + 2.0 * w * std::sqrt(5.0)) + 2.0 * (4.0 * w + 2.0 * w * w)),
+              1e-9);
+}
+
 // What straight pieces between the section's points leave out of a circle about (0, axis), and what
 // the points themselves lie off it.
 struct ChordError {

@@ -91,6 +91,18 @@ TEST(CheckOffsets, sectionFoldedBackOnItself) {
     EXPECT_FALSE(checkOffsets(offsets).empty());
 }
 
+TEST(CheckOffsets, lastPieceFoldedBack) {
+    auto offsets = sound();
+    offsets.stations[1] = station("1", metres(1),
+                                  {{metres(0), metres(0)},
+                                   {metres(1), metres(0)},
+                                   {metres(1), metres(1)},
+                                   {metres(1), metres(0.7)}});
+    EXPECT_NE(only(offsets).find("between points 3 and 4 meets the piece between points 2 and 3"),
+              std::string::npos)
+        << only(offsets);
+}
+
 // Lawful shapes that look odd: a skeg of no thickness on the centreline, a bulb, tumblehome.
 TEST(CheckOffsets, oddButLawfulSectionsPass) {
     auto offsets = sound();

@@ -93,6 +93,38 @@ TEST(Surface, chineStaysSharpBetweenStations) {
     }
 }
 
+// A chine of 25 degrees is sharp beside straight stretches; the same turn among its like is a
+// curve.
+TEST(Surface, smallTurnsAreCornersOnlyWhereTheyStandAlone) {
+    const auto chine = lofted(hullOf(3, metres(2), [](double) {
+        return std::vector<SectionPoint>{mm(0, 0),     mm(300, 85),   mm(600, 190),
+                                         mm(820, 410), mm(1025, 640), mm(1215, 880)};
+    }));
+    const auto sharpest = turnsOf(chine.sectionAt(metres(0.7))).front();
+    EXPECT_GT(sharpest.degrees, 20.0);
+    EXPECT_NEAR(inMillimetres(sharpest.at.y), 600.0, 1e-6);
+    const auto round = lofted(halfCylinder(metres(2), metres(1), 3, 4));
+    EXPECT_LT(turnsOf(round.sectionAt(metres(0.7))).front().degrees, 4.0);
+}
+
+// Three stations close together where the hull still widens, then a long bay of even breadth: the
+// slope of the short bays must not carry the long one outward.
+TEST(Surface, unevenStationsDoNotOvershoot) {
+    Offsets offsets;
+    const std::vector<std::pair<double, double>> halfBreadths{
+        {0.0, 200}, {0.5, 250}, {1.0, 300}, {15.0, 300}};
+    for (const auto& [x_m, y_mm] : halfBreadths) {
+        offsets.stations.push_back(
+            station(std::to_string(x_m), metres(x_m), {mm(0, 0), mm(y_mm, 0), mm(y_mm, 500)}));
+    }
+    const auto surface = lofted(offsets);
+    for (double x_m = 1.0; x_m < 15.0; x_m += 0.25) {
+        const Length y = *surface.sectionAt(metres(x_m)).halfBreadthAt(millimetres(250));
+        EXPECT_LE(inMillimetres(y), 300.0 + 100.0 / 8.0 + 1e-6) << x_m;
+        EXPECT_GE(inMillimetres(y), 300.0 - 100.0 / 8.0 - 1e-6) << x_m;
+    }
+}
+
 // The number of points changes from station to station; the knuckle is found all the same.
 TEST(Surface, knuckleIsPairedWhateverThePointsBeside) {
     int count = 0;
@@ -200,6 +232,78 @@ TEST(Surface, finWithoutDoubledStationsStaysInItsBays) {
         EXPECT_LE(area_m2, (clear ? 2.0 : 2.1) + 1e-9) << x_m;
         EXPECT_GE(area_m2, 2.0 - 1e-9) << x_m;
     }
+}
+
+// A thin fin under a round body, ending between two stations a hand apart. The body has no corner
+// to hold on to; above the fin it must go through the step all the same.
+TEST(Surface, roundBodyGoesThroughAStep) {
+    std::vector<SectionPoint> body;
+    for (int k = 0; k <= 18; ++k) {
+        const double angle = std::numbers::pi / 2.0 * k / 18.0;
+        body.push_back({metres(std::sin(angle)), metres(1.0 - std::cos(angle))});
+    }
+    std::vector<SectionPoint> finned(body.begin() + 1, body.end());
+    finned.insert(finned.begin(), {finned.front().y, metres(-0.7)});
+    Offsets offsets;
+    int id = 0;
+    for (const double x_m : {0.0, 1.0, 2.0, 2.1, 3.0, 4.0}) {
+        offsets.stations.push_back(
+            station(std::to_string(id++), metres(x_m), x_m < 2.05 ? finned : body));
+    }
+    const auto surface = lofted(offsets);
+    for (const double x_m : {2.02, 2.05, 2.08}) {
+        const Section section = surface.sectionAt(metres(x_m));
+        for (const double z_m : {0.05, 0.2, 0.5, 0.8}) {
+            const double y_m = std::sqrt(1.0 - (1.0 - z_m) * (1.0 - z_m));
+            EXPECT_NEAR(section.halfBreadthAt(metres(z_m))->si(), y_m, 2e-3) << x_m << " " << z_m;
+        }
+    }
+}
+
+// The same with the fin let into the body by a round fillet, so that no knuckle marks where it
+// ends.
+TEST(Surface, filletedFinShrinksIntoTheBody) {
+    const auto circle = [](double degrees) {
+        const double angle = degrees * std::numbers::pi / 180.0;
+        return SectionPoint{metres(std::sin(angle)), metres(1.0 - std::cos(angle))};
+    };
+    std::vector<SectionPoint> body, finned{mm(50, -700), mm(50, -500), mm(50, -300)};
+    for (int k = 0; k <= 18; ++k) body.push_back(circle(5.0 * k));
+    for (int k = 0; k <= 5; ++k) {
+        const double angle = k * std::numbers::pi / 12.0;
+        finned.push_back(mm(200 - 150 * std::cos(angle), -150 + 150 * std::sin(angle)));
+    }
+    for (int k = 3; k <= 18; ++k) finned.push_back(circle(5.0 * k));
+    Offsets offsets;
+    int id = 0;
+    for (const double x_m : {0.0, 1.0, 2.0, 2.1, 3.0, 4.0}) {
+        offsets.stations.push_back(
+            station(std::to_string(id++), metres(x_m), x_m < 2.05 ? finned : body));
+    }
+    const auto surface = lofted(offsets);
+    const Section section = surface.sectionAt(metres(2.05));
+    for (const double z_m : {0.1, 0.2, 0.4, 0.6, 0.8}) {
+        const double y_m = std::sqrt(1.0 - (1.0 - z_m) * (1.0 - z_m));
+        EXPECT_NEAR(section.halfBreadthAt(metres(z_m))->si(), y_m, 5e-3) << z_m;
+    }
+}
+
+// One station has a second, weak hollow nearer to its neighbour's sharp one than its own sharp one
+// is: the sharp ones belong together.
+TEST(Surface, knucklesArePairedByTheirSharpness) {
+    int count = 0;
+    const auto surface = lofted(hullOf(2, metres(1), [&](double) {
+        std::vector<SectionPoint> points{mm(100, 0)};
+        if (count++ == 1) points.push_back(mm(100, 420));
+        points.push_back(count == 1 ? mm(100, 420) : mm(120, 500));
+        points.push_back(mm(700, count == 1 ? 720 : 800));
+        points.push_back(mm(1300, count == 1 ? 1020 : 1100));
+        return points;
+    }));
+    const auto turns = turnsOf(surface.sectionAt(metres(0.5)));
+    EXPECT_NEAR(turns[0].degrees, 90.0, 1.0);
+    EXPECT_GT(turns[1].degrees, 45.0);
+    EXPECT_NEAR(inMillimetres(turns[1].at.z), 460.0, 1.0);
 }
 
 // The heel of a sternpost: level keel, then a straight post. Neither side may bend for the other.
