@@ -35,6 +35,9 @@ Result<Arguments> readArguments(const CommandSpec& spec, const std::vector<std::
     for (std::size_t i = 0; i < words.size(); ++i) {
         std::string word = words[i];
         if (optionsOver || word.size() < 2 || word.substr(0, 2) != "--") {
+            if (word.empty())
+                return tl::unexpected(Problem{"operands", spec.name, "an operand is empty",
+                                              "fayline " + spec.name + " " + spec.operands});
             arguments.operands.push_back(word);
             continue;
         }
@@ -63,11 +66,12 @@ Result<Arguments> readArguments(const CommandSpec& spec, const std::vector<std::
                 Problem{"option.value", word, "it takes no value", "the option alone"});
         arguments.options[word] = value.value_or("");
     }
-    if (arguments.operands.size() < spec.least || arguments.operands.size() > spec.most) {
-        return tl::unexpected(
-            Problem{"operands", spec.name,
-                    "it is given " + std::to_string(arguments.operands.size()) + " operands",
-                    "fayline " + spec.name + " " + spec.operands});
+    const std::size_t given = arguments.operands.size();
+    if (given < spec.least || given > spec.most) {
+        return tl::unexpected(Problem{
+            "operands", spec.name,
+            "it is given " + std::to_string(given) + (given == 1 ? " operand" : " operands"),
+            "fayline " + spec.name + " " + spec.operands});
     }
     return arguments;
 }

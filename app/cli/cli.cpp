@@ -1,6 +1,7 @@
 #include "cli.h"
 
 #include <algorithm>
+#include <new>
 #include <ostream>
 
 #include "commands.h"
@@ -30,8 +31,13 @@ void printHelp(std::ostream& out) {
     for (const std::string& caution : standingCautions()) out << caution << "\n";
 }
 
+/// One problem, one line, whatever bytes a file's name has.
+void print(const Problem& problem, std::ostream& err) {
+    err << "fayline: " << quotable(problem.line(), 4000) << "\n";
+}
+
 int wrong(const Problem& problem, std::ostream& err) {
-    err << "fayline: " << problem.line() << "\n";
+    print(problem, err);
     return 2;
 }
 
@@ -39,6 +45,13 @@ int wrong(const Problem& problem, std::ostream& err) {
 bool aboutTheCommandLine(const Problems& problems) {
     return problems.size() == 1 && (problems.front().code.rfind("option.", 0) == 0 ||
                                     problems.front().code == "decide.form");
+}
+
+int run(const Command& command, const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    const auto done = command.run(arguments, out, err);
+    if (done) return 0;
+    for (const Problem& problem : done.error()) print(problem, err);
+    return aboutTheCommandLine(done.error()) ? 2 : 1;
 }
 
 }  // namespace
@@ -57,6 +70,9 @@ int runCommandLine(const std::vector<std::string>& words, std::ostream& out, std
         return 0;
     }
     if (words.front() == "--version") {
+        if (words.size() > 1)
+            return wrong({"operands", "--version", "something stands after it", "the option alone"},
+                         err);
         out << programName() << "\n";
         return 0;
     }
@@ -73,10 +89,18 @@ int runCommandLine(const std::vector<std::string>& words, std::ostream& out, std
     }
     const auto arguments = readArguments(command->spec, {words.begin() + 1, words.end()});
     if (!arguments) return wrong(arguments.error(), err);
-    const auto done = command->run(*arguments, out, err);
-    if (done) return 0;
-    for (const Problem& problem : done.error()) err << "fayline: " << problem.line() << "\n";
-    return aboutTheCommandLine(done.error()) ? 2 : 1;
+    // Whatever is thrown is a fault of the program or a machine out of memory.
+    try {
+        return run(*command, *arguments, out, err);
+    } catch (const std::bad_alloc&) {
+        print({"memory", command->spec.name, "memory ran out", "a smaller file"}, err);
+    } catch (const std::exception& fault) {
+        print({"fault", command->spec.name,
+               std::string("a fault of the program stopped it: ") + fault.what(),
+               "nothing was written; please report it"},
+              err);
+    }
+    return 1;
 }
 
 }  // namespace fayline::cli

@@ -19,10 +19,18 @@ Done failed(Problem problem) {
 
 void noteProblems(const Session& session, std::ostream& err) {
     if (!session.opened.says.empty()) err << "fayline: note: " << session.opened.says << "\n";
-    for (const Problem& problem : session.problems)
-        err << "fayline: note: " << problem.line() << "\n";
-    for (const Problem& problem : session.results->problems)
-        err << "fayline: note: " << problem.line() << "\n";
+    for (const Problems* problems : {&session.problems, &session.results->problems}) {
+        for (const Problem& problem : *problems)
+            err << "fayline: note: " << quotable(problem.line(), 4000) << "\n";
+    }
+}
+
+/// The result is out only when the last byte of it is: a full disk is a failure.
+Done printed(const std::string& text, std::ostream& out) {
+    out << text << std::flush;
+    if (out) return {};
+    return failed({"output.write", "standard output", "the result could not be written to it",
+                   "a place with room"});
 }
 
 ResultAll<Catalogue> catalogueOrProblems() {
@@ -37,7 +45,10 @@ Done createAt(const std::string& path, const std::vector<Step>& steps, std::ostr
 }
 
 Result<std::string> wanted(const Arguments& arguments, const char* option) {
-    if (auto value = arguments.value(option)) return *value;
+    if (auto value = arguments.value(option)) {
+        if (!value->empty()) return *value;
+        return tl::unexpected(Problem{"option.value", option, "it is empty", "a file's name"});
+    }
     return tl::unexpected(
         Problem{"option.needed", option, "it is not given", std::string(option) + " FILE"});
 }
@@ -65,13 +76,14 @@ Done import(const Arguments& arguments, std::ostream& out, std::ostream&) {
 /// Opens for reading, works everything out, prints.
 template <typename Print>
 Done show(const Arguments& arguments, std::ostream& out, std::ostream& err, Print print) {
+    if (arguments.has("--json") && arguments.has("--csv"))
+        return failed({"option.together", "--csv", "it stands beside --json", "one of the two"});
     const auto session = openSession(arguments.operands[0], OpenMode::readOnly);
     if (!session) return tl::unexpected(session.error());
     noteProblems(*session, err);
     const Result<std::string> text = print(*session);
     if (!text) return failed(text.error());
-    out << *text;
-    return {};
+    return printed(*text, out);
 }
 
 Done hull(const Arguments& arguments, std::ostream& out, std::ostream& err) {
@@ -157,14 +169,23 @@ Done redo(const Arguments& arguments, std::ostream& out, std::ostream& err) {
 Done verify(const Arguments& arguments, std::ostream& out, std::ostream&) {
     const auto verified = ProjectFile::verify(arguments.operands[0]);
     if (!verified) return failed(verified.error());
-    out << (arguments.has("--json") ? verifyJson(*verified)
-                                    : verifyText(arguments.operands[0], *verified));
     using enum FileOutcome;
-    if (verified->outcome == ok || verified->outcome == migrated || verified->outcome == inUse ||
-        verified->outcome == readOnly)
-        return {};
-    return failed({"file." + std::string(fileOutcomeName(verified->outcome)), arguments.operands[0],
-                   verified->says, ""});
+    const FileOutcome outcome = verified->outcome;
+    if (outcome != missing) {
+        const auto done =
+            printed(arguments.has("--json") ? verifyJson(*verified)
+                                            : verifyText(arguments.operands[0], *verified),
+                    out);
+        const bool sound =
+            outcome == ok || outcome == migrated || outcome == inUse || outcome == readOnly;
+        if (!done || sound) return done;
+    }
+    return failed({"file." + std::string(fileOutcomeName(outcome)), arguments.operands[0],
+                   verified->says,
+                   outcome == missing ? "the name of a project that is there"
+                   : outcome == newer ? "the version of this program that wrote it, or a later one"
+                   : outcome == damaged ? "a copy that is whole"
+                                        : "a .fayline file made by this program"});
 }
 
 }  // namespace

@@ -43,6 +43,10 @@ Json findingJson(const Finding& finding) {
             {"cure", finding.cure}};
 }
 
+std::string counted(std::size_t count, const std::string& thing) {
+    return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
+}
+
 std::string millimetreCell(Length length) {
     return exactText(numberIn(length, LengthUnit::mm));
 }
@@ -50,12 +54,12 @@ std::string millimetreCell(Length length) {
 }  // namespace
 
 std::string holesJson(const Session& session) {
-    const BallastBoltLayout& layout = *session.results->ballastBolts;
     Json json = jsonHead("fayline.holes/1", &session);
     json["holes"] = Json::array();
-    for (const Hole& hole : layout.holes) json["holes"].push_back(holeJson(hole));
+    for (const Hole* hole : allHoles(*session.results)) json["holes"].push_back(holeJson(*hole));
     json["findings"] = Json::array();
-    for (const Finding& finding : layout.findings) json["findings"].push_back(findingJson(finding));
+    for (const Finding* finding : allFindings(*session.results))
+        json["findings"].push_back(findingJson(*finding));
     addCautions(json, session.results.get());
     return jsonText(json);
 }
@@ -64,7 +68,8 @@ std::string holesCsv(const Session& session) {
     std::string text = csvLine({"id", "mark", "frame", "side", "face", "group", "kind",
                                 "start_x_mm", "start_y_mm", "start_z_mm", "end_x_mm", "end_y_mm",
                                 "end_z_mm", "diameter_mm", "length_mm", "grip_mm"});
-    for (const Hole& h : session.results->ballastBolts->holes) {
+    for (const Hole* hole : allHoles(*session.results)) {
+        const Hole& h = *hole;
         text += csvLine(
             {h.id, h.mark, h.frame, h.side, h.face, h.group, h.kind, millimetreCell(h.start.x),
              millimetreCell(h.start.y), millimetreCell(h.start.z), millimetreCell(h.end.x),
@@ -75,13 +80,15 @@ std::string holesCsv(const Session& session) {
 }
 
 std::string holesText(const Session& session) {
-    const BallastBoltLayout& layout = *session.results->ballastBolts;
+    const auto holes = allHoles(*session.results);
+    const auto findings = allFindings(*session.results);
     const LengthStyle style = session.project.hull.units == "millimetres"
                                   ? LengthStyle::millimetres
                                   : LengthStyle::inchFractions;
-    std::string text = session.name() + ": " + std::to_string(layout.holes.size()) + " holes, " +
-                       std::to_string(layout.findings.size()) + " findings\n\n";
-    for (const Hole& h : layout.holes) {
+    std::string text = session.name() + ": " + counted(holes.size(), "hole") + ", " +
+                       counted(findings.size(), "finding") + "\n\n";
+    for (const Hole* hole : holes) {
+        const Hole& h = *hole;
         text += h.id + "  " + displayLength(h.diameter, style) + " rod " +
                 displayLength(h.length, style) + " long, grip " + displayLength(h.grip, style) +
                 ", at " + displayLength(h.start.x, style) + " aft" +
@@ -89,10 +96,10 @@ std::string holesText(const Session& session) {
                                 : ", " + displayLength(abs(h.start.y), style) + " to " + h.side) +
                 (h.frame.empty() ? "" : ", " + h.frame) + "\n";
     }
-    if (!layout.findings.empty()) text += "\n";
-    for (const Finding& finding : layout.findings) {
-        text += finding.kind + ": " + finding.says;
-        for (const std::string& cure : finding.cure) text += "; cure: " + cure;
+    if (!findings.empty()) text += "\n";
+    for (const Finding* finding : findings) {
+        text += finding->kind + ": " + finding->says;
+        for (const std::string& cure : finding->cure) text += "; cure: " + cure;
         text += "\n";
     }
     text += "\n";

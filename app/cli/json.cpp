@@ -31,7 +31,8 @@ void addCautions(Json& json, const Results* results) {
 }
 
 std::string jsonText(const Json& json) {
-    return json.dump(2) + "\n";
+    // A file's name may be any bytes; JSON is UTF-8.
+    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 Json mm(Length value) {
