@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "derive/memo.h"
+#include "fastening_stages.h"
 #include "stages.h"
 
 namespace fayline {
@@ -39,6 +40,8 @@ struct Deriver::Memory {
     Memo<int, AfloatInput, Afloat> afloat;
     Memo<int, StructureInput, Structure> structure;
     Memo<int, BallastBoltInput, BallastBoltLayout> layout;
+    Memo<std::string, CurveInput, std::optional<FrameCurve>> curves;
+    Memo<std::string, FrameFasteningInput, FrameFastenings> frames;
     Memo<int, LoadKey, CaseLoads> loads;
     Memo<std::string, BoltCheckInput, BoltCheckInput> boltInputs;
     Memo<std::string, BoltChecksKey, std::vector<Check>> boltChecks;
@@ -50,6 +53,8 @@ struct Deriver::Memory {
         afloat.nextGeneration();
         structure.nextGeneration();
         layout.nextGeneration();
+        curves.nextGeneration();
+        frames.nextGeneration();
         loads.nextGeneration();
         boltInputs.nextGeneration();
         boltChecks.nextGeneration();
@@ -72,6 +77,32 @@ void sortWorstFirst(Results& results) {
     }
     std::sort(results.worstFirst.begin(), results.worstFirst.end(),
               [](const Check* a, const Check* b) { return worseThan(*a, *b); });
+}
+
+/// Frame lines, then the fastenings of each frame.
+template <typename Memory>
+void layOutFrames(const Project& project, const Materials& materials, const Catalogue& catalogue,
+                  Memory& memory, Results& results) {
+    const Structure& structure = *results.structure;
+    Length greatest;
+    for (const FramePlace& frame : structure.frames) {
+        const auto keelTop = structure.keel ? keelTopAt(*structure.keel, frame.x) : std::nullopt;
+        const auto curve = memory.curves.get(frame.id, CurveInput{results.hull, frame.x, keelTop},
+                                             curveStage, results.runs.curves);
+        results.curves.push_back(*curve ? std::shared_ptr<const FrameCurve>(curve, &**curve)
+                                        : nullptr);
+        if (*curve) greatest = max(greatest, (*curve)->girth());
+    }
+    const Wood* wood = findWood(materials, project.frames.wood);
+    const bool hardwood = wood == nullptr || wood->family == WoodFamily::hardwood;
+    for (std::size_t i = 0; i < structure.frames.size(); ++i) {
+        const FramePlace& frame = structure.frames[i];
+        results.frameFastenings.push_back(
+            memory.frames.get(frame.id,
+                              frameFasteningInput(project, structure, frame, results.curves[i],
+                                                  greatest, catalogue, hardwood),
+                              layOutFrame, results.runs.frames));
+    }
 }
 
 void add(Problems& to, const Problems& from) {
@@ -122,6 +153,7 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
     results->missing.insert(results->missing.end(), plan.missing.begin(), plan.missing.end());
     results->ballastBolts =
         memory.layout.get(0, std::move(plan.layout), layOutBallastBolts, runs.layout);
+    layOutFrames(project, *materials, *catalogue_, memory, *results);
     if (!structure.ballast) return results;
     const auto boat = boatMass(project, *results->afloat);
     if (!boat)
@@ -179,6 +211,24 @@ std::vector<const Check*> checksAtFrame(const Results& results, const std::strin
     std::copy_if(results.worstFirst.begin(), results.worstFirst.end(), std::back_inserter(found),
                  [&](const Check* c) { return c->frame == frame; });
     return found;
+}
+
+std::vector<const Hole*> allHoles(const Results& results) {
+    std::vector<const Hole*> holes;
+    for (const Hole& hole : results.ballastBolts->holes) holes.push_back(&hole);
+    for (const auto& frame : results.frameFastenings) {
+        for (const Hole& hole : frame->holes) holes.push_back(&hole);
+    }
+    return holes;
+}
+
+std::vector<const Finding*> allFindings(const Results& results) {
+    std::vector<const Finding*> findings;
+    for (const Finding& finding : results.ballastBolts->findings) findings.push_back(&finding);
+    for (const auto& frame : results.frameFastenings) {
+        for (const Finding& finding : frame->findings) findings.push_back(&finding);
+    }
+    return findings;
 }
 
 std::optional<Trace> explain(const Results& results, const Check& check) {

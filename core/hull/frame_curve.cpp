@@ -74,6 +74,7 @@ CurvePoint FrameCurve::inside(Length along, Length depth) const {
 }
 
 std::optional<Length> FrameCurve::alongAtHalfBreadth(Length y) const {
+    if (y <= points_.front().y) return Length{};
     for (std::size_t i = 1; i < points_.size(); ++i) {
         const SectionPoint& a = points_[i - 1];
         const SectionPoint& b = points_[i];

@@ -193,7 +193,7 @@ const std::vector<Field>& decisionTable() {
     static const std::vector<Field> rows = [] {
         std::vector<Field> all;
         for (auto&& part : {table::hullRows(), table::structureRows(), table::ballastRows(),
-                            table::figureRows()}) {
+                            table::fasteningRows(), table::figureRows()}) {
             all.insert(all.end(), part.begin(), part.end());
         }
         return all;

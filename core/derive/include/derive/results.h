@@ -11,6 +11,7 @@
 #include "hull/structure.h"
 #include "hull/surface.h"
 #include "layout/ballast_bolts.h"
+#include "layout/frame_fastenings.h"
 #include "load/ballast.h"
 
 namespace fayline {
@@ -79,6 +80,7 @@ struct Structure {
 /// How often each stage really ran in the last derivation.
 struct RunCounts {
     int loft = 0, hydrostatics = 0, structure = 0, layout = 0, loads = 0, checks = 0;
+    int curves = 0, frames = 0;  ///< frame lines, and frames laid out
     bool operator==(const RunCounts&) const = default;
 };
 
@@ -88,6 +90,8 @@ struct Results {
     std::shared_ptr<const Afloat> afloat;
     std::shared_ptr<const Structure> structure;
     std::shared_ptr<const BallastBoltLayout> ballastBolts;
+    std::vector<std::shared_ptr<const FrameCurve>> curves;  ///< by frame; null outside the hull
+    std::vector<std::shared_ptr<const FrameFastenings>> frameFastenings;  ///< by frame
     std::vector<std::shared_ptr<const CaseLoads>> cases;
     std::vector<std::shared_ptr<const BoltCheckInput>>
         boltInputs;                       ///< in the order of the placed bolts
@@ -103,6 +107,10 @@ struct Results {
 /// All checks of one fastening or frame, worst first.
 std::vector<const Check*> checksOf(const Results& results, const std::string& id);
 std::vector<const Check*> checksAtFrame(const Results& results, const std::string& frame);
+
+/// All holes, ballast bolts first, then frame by frame; and all findings in the same order.
+std::vector<const Hole*> allHoles(const Results& results);
+std::vector<const Finding*> allFindings(const Results& results);
 
 /// The working behind one check.
 std::optional<Trace> explain(const Results& results, const Check& check);
