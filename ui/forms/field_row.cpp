@@ -1,0 +1,164 @@
+#include "forms/field_row.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QToolTip>
+#include <QVBoxLayout>
+
+#include "choice_box.h"
+#include "theme/colours.h"
+#include "words/materials.h"
+#include "words/rule_texts.h"
+#include "words/values.h"
+
+namespace fayline {
+namespace {
+
+bool isChosen(const Field& field) {
+    return field.kind == ValueKind::choice || field.kind == ValueKind::woodName ||
+           field.kind == ValueKind::metalName;
+}
+
+}  // namespace
+
+FieldRow::FieldRow(Desk& desk, std::string what, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      what_(std::move(what)),
+      field_(findDecision(what_)->field),
+      label_(new QLabel),
+      unit_(new QLabel),
+      below_(new QLabel) {
+    QString name = asText(field_->label);
+    name[0] = name[0].toUpper();
+    QWidget* field = nullptr;
+    if (isChosen(*field_)) {
+        choices_ = new ChoiceBox;
+        entry_ = choices_->lineEdit();
+        field = choices_;
+        connect(choices_, &QComboBox::activated, this, &FieldRow::commit);
+    } else {
+        entry_ = new QLineEdit;
+        field = entry_;
+    }
+    label_->setText(name);
+    label_->setBuddy(field);
+    label_->setWordWrap(true);
+    const QString help = asText(field_->help);
+    label_->setToolTip(help);
+    field->setToolTip(help);
+    field->setAccessibleName(name);
+    entry_->setAccessibleName(name);
+    unit_->setForegroundRole(QPalette::PlaceholderText);
+    below_->setWordWrap(true);
+    below_->hide();
+
+    auto* layout = new QGridLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setVerticalSpacing(2);
+    layout->addWidget(label_, 0, 0);
+    layout->addWidget(field, 0, 1);
+    layout->addWidget(unit_, 0, 2);
+    layout->addWidget(below_, 1, 1, 1, 2);
+    layout->setColumnStretch(0, 5);
+    layout->setColumnStretch(1, 7);
+    layout->setColumnMinimumWidth(2, fontMetrics().horizontalAdvance(QStringLiteral("lb/ft3")) + 2);
+
+    connect(entry_, &QLineEdit::editingFinished, this, &FieldRow::commit);
+    connect(entry_, &QLineEdit::textEdited, this, [this] { object({}); });
+    entry_->installEventFilter(this);
+    follow();
+}
+
+QString FieldRow::objection() const {
+    return below_->isHidden() ? QString() : below_->text();
+}
+
+QString FieldRow::standing() const {
+    const auto decided = desk_.journal().decided().find(what_);
+    if (decided == desk_.journal().decided().end()) return {};
+    return choices_ != nullptr ? shownName(*field_, decided->second, desk_.catalogue())
+                               : asText(decided->second);
+}
+
+bool FieldRow::isTouched() const {
+    return entry_->text() != shown_;
+}
+
+void FieldRow::follow() {
+    const RuleText rule = ruleText(what_, desk_.project(), desk_.journal(), *desk_.results(),
+                                   desk_.catalogue(), UnitMark::shown);
+    if (rule.value.isEmpty()) {
+        entry_->setPlaceholderText(field_->kind == ValueKind::text ? QString() : tr("not decided"));
+    } else {
+        entry_->setPlaceholderText(rule.from.isEmpty() ? rule.value
+                                                       : tr("%1 · %2").arg(rule.value, rule.from));
+    }
+    unit_->setText(unitOf(*field_, speechOf(desk_.project()).units));
+    if (choices_ != nullptr)
+        choices_->offer(choicesFor(*field_, desk_.catalogue(), desk_.project()));
+    setEnabled(desk_.isOpen() && !desk_.isReadOnly());
+
+    const bool typing = entry_->hasFocus() && isTouched();
+    if (typing || !objection().isEmpty()) return;
+    shown_ = standing();
+    if (entry_->text() != shown_) entry_->setText(shown_);
+    if (!entry_->hasFocus()) entry_->setCursorPosition(0);
+}
+
+void FieldRow::commit() {
+    if (!isTouched()) return;
+    std::string typed = entry_->text().trimmed().toStdString();
+    if (choices_ != nullptr)
+        typed = idForName(choicesFor(*field_, desk_.catalogue(), desk_.project()), typed);
+    typed = withUnit(*field_, typed, speechOf(desk_.project()).units);
+    const auto done = desk_.decide({{what_, typed}});
+    if (!done) {
+        const QString now = standing();
+        object(
+            sentence(done.error()) + QLatin1Char(' ') +
+            (now.isEmpty() ? tr("Nothing is decided yet.") : tr("Still in force: %1.").arg(now)));
+        return;
+    }
+    object({});
+    shown_ = standing();
+    entry_->setText(shown_);
+    follow();
+}
+
+void FieldRow::object(const QString& says) {
+    if (says == objection()) return;
+    below_->setText(says);
+    below_->setVisible(!says.isEmpty());
+    QPalette inked = palette();
+    if (!says.isEmpty()) inked.setColor(QPalette::WindowText, coloursFor(palette()).refused);
+    below_->setPalette(inked);
+    entry_->setAccessibleDescription(says);
+    QPalette edge = palette();
+    if (!says.isEmpty()) {
+        edge.setColor(QPalette::Mid, coloursFor(palette()).refused);
+        edge.setColor(QPalette::Highlight, coloursFor(palette()).refused);
+    }
+    entry_->setPalette(edge);
+    emit said(says);
+}
+
+void FieldRow::revert() {
+    object({});
+    shown_ = standing();
+    entry_->setText(shown_);
+}
+
+bool FieldRow::eventFilter(QObject* object, QEvent* event) {
+    if (object == entry_ && event->type() == QEvent::KeyPress &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && isTouched()) {
+        revert();
+        return true;
+    }
+    return QWidget::eventFilter(object, event);
+}
+
+}  // namespace fayline

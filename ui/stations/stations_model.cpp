@@ -1,0 +1,268 @@
+#include "stations_model.h"
+
+#include <QStringList>
+
+#include "theme/status.h"
+#include "words/materials.h"
+#include "words/values.h"
+
+namespace fayline {
+
+StationsModel::StationsModel(Desk& desk, QObject* parent)
+    : QAbstractTableModel(parent), desk_(desk) {
+    connect(&desk_, &Desk::projectChanged, this, [this] { refused_.clear(); });
+    connect(&desk_, &Desk::resultsChanged, this, &StationsModel::refresh);
+    rows_ = stationRows(desk_);
+    units_ = speechOf(desk_.project()).units;
+}
+
+int StationsModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+int StationsModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : fayline::columnCount;
+}
+
+const Cell& StationsModel::cell(const QModelIndex& index) const {
+    return rows_[static_cast<std::size_t>(index.row())]
+        .cells[static_cast<std::size_t>(index.column())];
+}
+
+int StationsModel::rowOf(const QString& frame) const {
+    const std::string id = frame.toStdString();
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+        if (rows_[i].frame == id) return static_cast<int>(i);
+    }
+    return -1;
+}
+
+QVariant StationsModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid()) return {};
+    const Cell& here = cell(index);
+    const auto refused = refused_.find({row(index.row()).frame, index.column()});
+    const bool isRefused = refused != refused_.end();
+    switch (role) {
+        case Qt::DisplayRole:
+            return isRefused ? refused->second.text : here.shown;
+        case Qt::EditRole:
+            if (isRefused) return refused->second.text;
+            return here.typed.isEmpty() ? here.shown : here.typed;
+        case Qt::ToolTipRole:
+            return tip(index);
+        case Qt::AccessibleTextRole:
+            return spoken(index);
+        case Qt::AccessibleDescriptionRole:
+            return isRefused ? refused->second.says : here.from;
+        case decidedRole:
+            return here.decided;
+        case refusedRole:
+            return isRefused ? QVariant(refused->second.says) : QVariant();
+        case statusRole:
+            return here.status ? QVariant(static_cast<int>(*here.status)) : QVariant();
+        case unitRole:
+            return unitOf(static_cast<Column>(index.column()), units_);
+        case choicesRole: {
+            const Field* field = fieldOf(static_cast<Column>(index.column()));
+            QStringList names;
+            if (field != nullptr) {
+                for (const Choice& choice : choicesFor(*field, desk_.catalogue(), desk_.project()))
+                    names.append(choice.name);
+            }
+            return names;
+        }
+        default:
+            return {};
+    }
+}
+
+QString StationsModel::tip(const QModelIndex& index) const {
+    const Cell& here = cell(index);
+    const auto refused = refused_.find({row(index.row()).frame, index.column()});
+    if (refused != refused_.end()) {
+        return refused->second.says + QLatin1Char('\n') +
+               (here.shown.isEmpty()
+                    ? tr("Nothing is decided here.")
+                    : tr("Still in force: %1").arg(here.typed.isEmpty() ? here.shown : here.typed));
+    }
+    if (here.shown.isEmpty()) return here.from;
+    if (here.decided && !here.typed.isEmpty() && here.typed != here.shown)
+        return tr("typed: %1").arg(here.typed);
+    if (!here.decided && !here.from.isEmpty())
+        return here.status ? here.from : tr("by rule: %1").arg(here.from);
+    return here.status ? here.shown : QString();
+}
+
+QString StationsModel::spoken(const QModelIndex& index) const {
+    const auto column = static_cast<Column>(index.column());
+    const Cell& here = cell(index);
+    QStringList parts{asText(row(index.row()).frame), titleOf(column)};
+    const QString unit = unitOf(column, units_);
+    const bool marked =
+        here.shown.contains(QLatin1Char('"')) || here.shown.contains(QLatin1Char('\''));
+    if (here.shown.isEmpty()) {
+        parts.append(here.whats.empty() && here.from.isEmpty() ? tr("nothing")
+                     : here.from.isEmpty()                     ? tr("not decided")
+                                                               : here.from);
+    } else {
+        parts.append(unit.isEmpty() || marked ? here.shown : here.shown + QLatin1Char(' ') + unit);
+        if (!here.decided && !here.whats.empty()) parts.append(tr("by rule"));
+    }
+    if (const auto& status = here.status) parts.append(statusWord(*status));
+    const auto refused = refused_.find({row(index.row()).frame, index.column()});
+    if (refused != refused_.end())
+        parts.append(tr("not taken: %1. %2").arg(refused->second.text, refused->second.says));
+    return parts.join(QStringLiteral(", "));
+}
+
+QVariant StationsModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation == Qt::Vertical) {
+        if (section < 0 || section >= rowCount()) return {};
+        const StationRow& here = row(section);
+        if (role == Qt::DisplayRole) return asText(here.frame);
+        if (role == statusRole && here.status) return static_cast<int>(*here.status);
+        if (role == Qt::AccessibleTextRole) {
+            return here.status
+                       ? tr("frame %1, %2").arg(asText(here.frame), statusWord(*here.status))
+                       : tr("frame %1").arg(asText(here.frame));
+        }
+        return {};
+    }
+    const auto column = static_cast<Column>(section);
+    const QString unit = unitOf(column, units_);
+    if (role == Qt::DisplayRole)
+        return unit.isEmpty() ? titleOf(column) : titleOf(column) + QStringLiteral(", ") + unit;
+    if (role == unitRole) return unit;
+    if (role == Qt::ToolTipRole) {
+        const Field* field = fieldOf(column);
+        if (field == nullptr) return {};
+        const QString help = asText(field->help);
+        return unit.isEmpty() ? help
+                              : help + QLatin1Char('\n') +
+                                    tr("A number without a unit is taken as %1.").arg(unit);
+    }
+    return {};
+}
+
+Qt::ItemFlags StationsModel::flags(const QModelIndex& index) const {
+    if (!index.isValid()) return Qt::NoItemFlags;
+    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
+    if (!cell(index).whats.empty()) flags |= Qt::ItemIsEditable;
+    return flags;
+}
+
+Typed StationsModel::typedFor(const CellText& text) const {
+    const auto column = static_cast<Column>(text.column);
+    const Field* field = fieldOf(column);
+    Typed typed;
+    if (field == nullptr) return typed;
+    std::string plain =
+        idForName(choicesFor(*field, desk_.catalogue(), desk_.project()), text.text.toStdString());
+    plain = withUnit(*field, plain, units_);
+    for (const std::string& what : row(text.row).cells[static_cast<std::size_t>(text.column)].whats)
+        typed.emplace_back(what, plain);
+    return typed;
+}
+
+std::optional<BadCell> StationsModel::fault(const CellText& text) const {
+    const Typed typed = typedFor(text);
+    if (typed.empty()) {
+        if (text.text.trimmed().isEmpty()) return std::nullopt;
+        const auto column = static_cast<Column>(text.column);
+        const QString says = isBoltColumn(column)
+                                 ? tr("%1 has no ballast bolt.").arg(asText(row(text.row).frame))
+                                 : tr("%1 is worked out, not decided.").arg(titleOf(column));
+        return BadCell{text.row, text.column, text.text, says};
+    }
+    if (const auto taken = desk_.wouldTake(typed); !taken)
+        return BadCell{text.row, text.column, text.text, sentence(taken.error())};
+    return std::nullopt;
+}
+
+QString StationsModel::objection(const QModelIndex& index, const QString& text) const {
+    const auto bad = fault({index.row(), index.column(), text});
+    return bad ? bad->says : QString();
+}
+
+bool StationsModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+    if (role != Qt::EditRole || !index.isValid()) return false;
+    const CellText text{index.row(), index.column(), value.toString()};
+    const auto bad = decideAll({text});
+    if (bad.empty()) return true;
+    refuse(index, text.text, bad.front().says);
+    return false;
+}
+
+std::vector<BadCell> StationsModel::decideAll(const std::vector<CellText>& texts) {
+    std::vector<BadCell> bad;
+    Typed typed;
+    for (const CellText& text : texts) {
+        if (auto here = fault(text)) {
+            bad.push_back(std::move(*here));
+            continue;
+        }
+        for (auto& decision : typedFor(text)) typed.push_back(std::move(decision));
+    }
+    if (!bad.empty() || typed.empty()) return bad;
+    for (const CellText& text : texts) refuse(index(text.row, text.column), {}, {});
+    // After this the rows may be others.
+    if (const auto done = desk_.decide(typed); !done) {
+        const CellText& first = texts.front();
+        bad.push_back({first.row, first.column, first.text, sentence(done.error())});
+    }
+    return bad;
+}
+
+void StationsModel::refuse(const QModelIndex& index, const QString& text, const QString& says) {
+    if (!index.isValid()) return;
+    const std::pair<std::string, int> key{row(index.row()).frame, index.column()};
+    if (text.isEmpty() ? refused_.erase(key) == 0 : false) return;
+    if (!text.isEmpty()) refused_[key] = {index.row(), index.column(), text, says};
+    emit dataChanged(index, index);
+}
+
+QModelIndex StationsModel::firstRefused() const {
+    QModelIndex first;
+    for (const auto& [key, bad] : refused_) {
+        const QModelIndex here = index(rowOf(asText(key.first)), key.second);
+        if (here.isValid() && (!first.isValid() || here < first)) first = here;
+    }
+    return first;
+}
+
+void StationsModel::refresh() {
+    const UnitSystem units = speechOf(desk_.project()).units;
+    const bool otherUnits = units != units_;
+    units_ = units;
+    std::vector<StationRow> rows = stationRows(desk_);
+    const bool sameFrames =
+        rows.size() == rows_.size() &&
+        std::equal(rows.begin(), rows.end(), rows_.begin(),
+                   [](const auto& a, const auto& b) { return a.frame == b.frame; });
+    if (!sameFrames) {
+        beginResetModel();
+        rows_ = std::move(rows);
+        endResetModel();
+        return;
+    }
+    replaceRows(std::move(rows));
+    if (otherUnits) emit headerDataChanged(Qt::Horizontal, 0, fayline::columnCount - 1);
+}
+
+/// Tells of the cells that are others than before, one by one, so that nothing else is painted
+/// anew.
+void StationsModel::replaceRows(std::vector<StationRow> rows) {
+    std::swap(rows, rows_);
+    const std::vector<StationRow>& old = rows;
+    for (int r = 0; r < rowCount(); ++r) {
+        const StationRow& before = old[static_cast<std::size_t>(r)];
+        const StationRow& after = row(r);
+        if (before == after) continue;
+        for (int c = 0; c < fayline::columnCount; ++c) {
+            const auto i = static_cast<std::size_t>(c);
+            if (!(before.cells[i] == after.cells[i])) emit dataChanged(index(r, c), index(r, c));
+        }
+        if (before.status != after.status) emit headerDataChanged(Qt::Vertical, r, r);
+    }
+}
+
+}  // namespace fayline

@@ -1,0 +1,118 @@
+#include "working/working_panel.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollBar>
+#include <QTextBrowser>
+#include <QUrl>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace fayline {
+namespace {
+
+bool sameQuestion(const Check& a, const Check& b) {
+    return a.id == b.id && a.loadCase == b.loadCase && a.basis == b.basis &&
+           a.limitState == b.limitState && a.moisture == b.moisture;
+}
+
+}  // namespace
+
+WorkingPanel::WorkingPanel(QWidget* parent)
+    : QWidget(parent),
+      title_(new QLabel),
+      text_(new QTextBrowser),
+      copy_(new QPushButton(tr("&Copy as text"))) {
+    auto* back = new QPushButton(tr("‹ &Back"));
+    back->setToolTip(tr("Back to what holds here (Esc)"));
+    title_->setWordWrap(true);
+    QFont bold = title_->font();
+    bold.setBold(true);
+    title_->setFont(bold);
+    text_->setOpenLinks(false);
+    text_->setFrameShape(QFrame::NoFrame);
+    text_->setAccessibleName(tr("Working"));
+    text_->viewport()->setAutoFillBackground(false);
+
+    auto* head = new QHBoxLayout;
+    head->addWidget(back);
+    head->addWidget(title_, 1);
+    head->addWidget(copy_);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(head);
+    layout->addWidget(text_, 1);
+    setFocusProxy(text_);
+
+    connect(back, &QPushButton::clicked, this, &WorkingPanel::left);
+    connect(copy_, &QPushButton::clicked, this,
+            [this] { QApplication::clipboard()->setText(plainText()); });
+    connect(text_, &QTextBrowser::anchorClicked, this, [this](const QUrl& link) {
+        bool number = false;
+        const auto which = static_cast<std::size_t>(link.path().toUInt(&number));
+        if (!number || !working_ || which >= working_->others.size()) return;
+        showCheck(results_, *working_->others[which], speech_);
+    });
+}
+
+void WorkingPanel::showCheck(std::shared_ptr<const Results> results, const Check& check,
+                             const Speech& speech) {
+    working_ = workingOf(*results, check);
+    results_ = std::move(results);
+    speech_ = speech;
+    render(true);
+}
+
+void WorkingPanel::follow(std::shared_ptr<const Results> results, const Speech& speech) {
+    if (!working_) return;
+    const auto found =
+        std::find_if(results->worstFirst.begin(), results->worstFirst.end(),
+                     [&](const Check* check) { return sameQuestion(*check, working_->check); });
+    if (found == results->worstFirst.end()) {
+        working_.reset();
+        results_.reset();
+        emit left();
+        return;
+    }
+    working_ = workingOf(*results, **found);
+    results_ = std::move(results);
+    speech_ = speech;
+    render(false);
+}
+
+QString WorkingPanel::plainText() const {
+    return working_ ? workingText(*working_, speech_) : QString();
+}
+
+void WorkingPanel::render(bool toTop) {
+    if (!working_) return;
+    const int at = text_->verticalScrollBar()->value();
+    title_->setText(workingTitle(working_->check));
+    text_->setHtml(workingHtml(*working_, speech_, palette()));
+    text_->verticalScrollBar()->setValue(toTop ? 0 : at);
+}
+
+void WorkingPanel::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) render(false);
+    if (event->type() == QEvent::FontChange) {
+        QFont bold = font();
+        bold.setBold(true);
+        title_->setFont(bold);
+    }
+}
+
+void WorkingPanel::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        emit left();
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+}  // namespace fayline
