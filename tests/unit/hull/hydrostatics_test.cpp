@@ -195,7 +195,7 @@ TEST(Hydrostatics, wigleyWithStationsOffTheMiddle) {
 
 TEST(Hydrostatics, wigleySkinAgainstTheIntegral) {
     const double l = 10.0, b = 1.0, t = 0.625;
-    const int n = 1000;
+    const int n = 300;
     double half_m2 = 0.0;
     for (int i = 0; i < n; ++i) {
         for (int k = 0; k < n; ++k) {

@@ -44,7 +44,7 @@ TEST(RandomHulls, staySane) {
     std::mt19937 random(7);
     int lofts = 0, floated = 0;
     double sum = 0.0;
-    for (int round = 0; round < 300; ++round) {
+    for (int round = 0; round < 40; ++round) {
         const Offsets offsets = uglyHull(random);
         const auto surface = loft(offsets);
         ASSERT_TRUE(surface) << surface.error().front().line();
@@ -85,8 +85,8 @@ TEST(RandomHulls, staySane) {
         EXPECT_GE(h->centre.x, surface->foreEnd());
         EXPECT_LE(h->centre.x, surface->afterEnd());
     }
-    EXPECT_EQ(lofts, 300);
-    EXPECT_GT(floated, 200);
+    EXPECT_EQ(lofts, 40);
+    EXPECT_GT(floated, 25);
     EXPECT_NEAR(sum / floated, 1.0, 0.03) << "neither fuller nor leaner on the whole";
 }
 
