@@ -81,25 +81,45 @@ class Profile {
         }
         if (in_.waterline) extent.add({extent.left(), *in_.waterline});
 
+        layOut(extent);
+    }
+
+    /// The hull as large as fits between caption and LWL, head room for a chosen name above, the
+    /// rows beneath. Legend and scale bar go beside the hull where it leaves enough room there,
+    /// else on a line of their own at the foot.
+    void layOut(const plan::Extent& extent) {
         const double letter_mm = format_.letterMm;
-        left_mm_ = plan::widthMm(plan::Rows::caption(), format_) + 2.5 * letter_mm;
-        const double right_mm = plan::widthMm("LWL", format_) + 2.0 * letter_mm;
-        const double top_mm = 3.0 * letter_mm;
-        const double foot_mm = 2.6 * letter_mm;
-        const double below_mm = plan::Rows::heightMm(in_, format_) + foot_mm;
-        const SizeMm room{format_.size.width - left_mm_ - right_mm,
-                          format_.size.height - top_mm - below_mm};
+        const double caption_mm = plan::widthMm(plan::Rows::caption(), format_) + 2.0 * letter_mm;
+        const double right_mm = plan::widthMm("LWL", format_) + 2.5 * letter_mm;
+        const double top_mm = 2.6 * letter_mm;
+        const double rows_mm = plan::Rows::heightMm(in_, format_);
+        const double beside_mm = caption_mm + plan::legendWidthMm(in_, format_) + 2.0 * letter_mm;
+        const auto scaleWith = [&](double foot_mm) {
+            return plan::mmPerMetre(extent,
+                                    {format_.size.width - caption_mm - right_mm,
+                                     format_.size.height - top_mm - rows_mm - foot_mm},
+                                    format_);
+        };
+        double foot_mm = 0.6 * letter_mm;
         DrawScale scale;
-        scale.mmPerMetre = plan::mmPerMetre(extent, room, format_);
+        scale.mmPerMetre = scaleWith(foot_mm);
+        legendBeside_ =
+            format_.size.width - scale.sizeMm(extent.width()) - right_mm >= 2.0 * beside_mm;
+        if (!legendBeside_) {
+            foot_mm = 2.6 * letter_mm;
+            scale.mmPerMetre = scaleWith(foot_mm);
+        }
         const double width_mm = scale.sizeMm(extent.width());
         const double height_mm = scale.sizeMm(extent.height());
-        drawing_.size = {std::max(format_.size.width, width_mm + left_mm_ + right_mm),
-                         std::max(format_.size.height, height_mm + top_mm + below_mm)};
-        const double spareWidth_mm = drawing_.size.width - left_mm_ - right_mm - width_mm;
-        const double spareHeight_mm = drawing_.size.height - top_mm - below_mm - height_mm;
-        scale.origin.x = left_mm_ + spareWidth_mm / 2.0 - scale.sizeMm(extent.left());
-        scale.origin.y = top_mm + spareHeight_mm / 2.0 + scale.sizeMm(extent.top());
+        drawing_.size = {std::max(format_.size.width, width_mm + caption_mm + right_mm),
+                         std::max(format_.size.height, height_mm + top_mm + rows_mm + foot_mm)};
+        const double spareWidth_mm = drawing_.size.width - caption_mm - right_mm - width_mm;
+        const double spareHeight_mm = drawing_.size.height - top_mm - rows_mm - foot_mm - height_mm;
+        left_mm_ = caption_mm + spareWidth_mm / 2.0;
+        right_mm_ = left_mm_ + width_mm;
         rowsTop_mm_ = top_mm + spareHeight_mm / 2.0 + height_mm;
+        scale.origin = {left_mm_ - scale.sizeMm(extent.left()),
+                        rowsTop_mm_ - height_mm + scale.sizeMm(extent.top())};
         drawing_.scale = scale;
     }
 
@@ -141,12 +161,12 @@ class Profile {
     void waterline() {
         if (!in_.waterline) return;
         const double y = at(Length{}, *in_.waterline).y;
-        const double end =
-            drawing_.size.width - plan::widthMm("LWL", format_) - 1.6 * format_.letterMm;
+        const double past_mm = 1.5 * format_.letterMm;
         add(Role::waterline, {},
-            shape::Line{{left_mm_ - format_.letterMm, y}, {end, y}, {0.25, LineStyle::dashed}});
-        shape::Text name = plan::note("LWL", {end + 0.6 * format_.letterMm, y}, format_);
-        add(Role::waterline, {}, name);
+            shape::Line{
+                {left_mm_ - past_mm, y}, {right_mm_ + past_mm, y}, {0.25, LineStyle::dashed}});
+        const PointMm behind{right_mm_ + past_mm + 0.5 * format_.letterMm, y};
+        add(Role::waterline, {}, plan::note("LWL", behind, format_));
     }
 
     void outlineOf(const std::vector<Point>& points, Role role, const std::string& id) {
@@ -214,7 +234,7 @@ class Profile {
         for (const ProfileBolt& bolt : in_.bolts) {
             if (bolt.status == Status::ok || bolt.status == Status::unloaded) continue;
             PointMm sign = at(bolt.start);
-            sign.y -= 0.55 * letter_mm;
+            sign.y -= 0.7 * letter_mm;
             for (DrawItem& item :
                  statusMark(bolt.status, sign, {0.95 * letter_mm, 0.95 * letter_mm}, bolt.id)) {
                 drawing_.items.push_back(std::move(item));
@@ -225,7 +245,7 @@ class Profile {
     /// Which end is which, what the signs mean, and how large things are.
     void foot() {
         const double letter_mm = format_.letterMm;
-        const double x = 0.8 * letter_mm;
+        const double x = left_mm_ - plan::widthMm(plan::Rows::caption(), format_) - letter_mm;
         const double y = rowsTop_mm_ - 0.6 * letter_mm;
         add(Role::label, {},
             shape::Polygon{{{x, y},
@@ -237,22 +257,29 @@ class Profile {
         forward.weight = shape::Weight::bold;
         add(Role::label, {}, forward);
 
-        const double line_mm = drawing_.size.height - 1.2 * letter_mm;
-        const double right_mm = drawing_.size.width - 0.8 * letter_mm;
-        double barLeft_mm = right_mm;
+        const double edge_mm = 0.8 * letter_mm;
+        const PointMm corner{drawing_.size.width - edge_mm, drawing_.size.height - 1.2 * letter_mm};
+        double barLeft_mm = corner.x;
         const SizeMm room{std::min(drawing_.size.width * 0.25, 25.0 * letter_mm), letter_mm};
-        for (DrawItem& item : scaleBar(*drawing_.scale, {right_mm, line_mm}, room,
-                                       {letter_mm, letter_mm}, format_.units)) {
+        for (DrawItem& item :
+             scaleBar(*drawing_.scale, corner, room, {letter_mm, letter_mm}, format_.units)) {
             barLeft_mm = std::min(barLeft_mm, boundsOf(item).left);
             drawing_.items.push_back(std::move(item));
         }
-        plan::addLegend(drawing_, in_, format_, {x, line_mm}, barLeft_mm - 2.0 * letter_mm);
+        const PointMm start{edge_mm, corner.y};
+        if (legendBeside_) {
+            plan::addLegendColumn(drawing_, in_, format_, start);
+        } else {
+            plan::addLegendLine(drawing_, in_, format_, start, barLeft_mm - 2.0 * letter_mm);
+        }
     }
 
     const ProfileInput& in_;
     const DrawFormat& format_;
     Drawing drawing_;
-    double left_mm_ = 0.0, rowsTop_mm_ = 0.0;
+    double left_mm_ = 0.0, right_mm_ = 0.0;  ///< ends of the hull
+    double rowsTop_mm_ = 0.0;                ///< its lowest place
+    bool legendBeside_ = false;
 };
 
 }  // namespace

@@ -66,7 +66,7 @@ void addWish(Wishes& wishes, const std::string& id, double at_mm, Status status,
 
 void addNames(Drawing& drawing, Wishes wishes, double y_mm, const DrawFormat& format) {
     sortByPlace(wishes);
-    for (const std::size_t i : labelsThatFit(wishes.row, {0.6 * format.letterMm})) {
+    for (const std::size_t i : labelsThatFit(wishes.row, {1.0 * format.letterMm})) {
         const LabelWish& wish = wishes.row[i];
         const bool isShort = wishes.status[i] == Status::isShort;
         shape::Text name = note(wish.text, {wish.atMm, y_mm}, format);
@@ -76,18 +76,39 @@ void addNames(Drawing& drawing, Wishes wishes, double y_mm, const DrawFormat& fo
     }
 }
 
+constexpr double wordAt = 1.5;  ///< letters from a sign's left edge to its word
+
+double entryWidthMm(const char* word, const DrawFormat& format) {
+    return wordAt * format.letterMm + widthMm(word, format);
+}
+
+void addEntry(Drawing& drawing, Status status, const char* word, PointMm at,
+              const DrawFormat& format) {
+    const double letter_mm = format.letterMm;
+    for (DrawItem& item :
+         statusMark(status, {at.x + 0.5 * letter_mm, at.y}, {letter_mm, letter_mm}, {})) {
+        drawing.items.push_back(std::move(item));
+    }
+    drawing.items.push_back(
+        {Role::muted, {}, note(word, {at.x + wordAt * letter_mm, at.y}, format)});
+}
+
 }  // namespace
 
 double Rows::heightMm(const ProfileInput& input, const DrawFormat& format) {
-    return (input.bolts.empty() ? 4.6 : 6.4) * format.letterMm;
+    return (input.bolts.empty() ? 4.2 : 5.9) * format.letterMm;
 }
 
 double Rows::xOf(const ProfileFrame& frame) const {
     return scale_.toDrawing({frame.x, Length{}}).x;
 }
 
+double Rows::captionAtMm() const {
+    return left_mm_ - widthMm(caption(), format_) - format_.letterMm;
+}
+
 double Rows::signsAtMm() const {
-    return top_mm_ + (in_.bolts.empty() ? 1.6 : 3.4) * format_.letterMm;
+    return top_mm_ + (in_.bolts.empty() ? 1.5 : 3.2) * format_.letterMm;
 }
 
 void Rows::addTo(Drawing& drawing) const {
@@ -111,14 +132,14 @@ void Rows::frameSigns(Drawing& drawing) const {
     const double y = signsAtMm();
     if (in_.frames.empty()) {
         drawing.items.push_back(
-            {Role::muted, {}, note("no frames placed yet", {0.8 * letter_mm, y}, format_)});
+            {Role::muted, {}, note("no frames placed yet", {captionAtMm(), y}, format_)});
         return;
     }
     if (std::none_of(in_.frames.begin(), in_.frames.end(),
                      [](const ProfileFrame& f) { return f.worst.has_value(); })) {
         return;
     }
-    drawing.items.push_back({Role::muted, {}, note(caption(), {0.8 * letter_mm, y}, format_)});
+    drawing.items.push_back({Role::muted, {}, note(caption(), {captionAtMm(), y}, format_)});
 
     std::vector<double> places;
     for (const ProfileFrame& frame : in_.frames) places.push_back(xOf(frame));
@@ -168,21 +189,37 @@ void Rows::stops(Drawing& drawing) const {
     }
 }
 
-void addLegend(Drawing& drawing, const ProfileInput& input, const DrawFormat& format, PointMm at,
-               double rightMm) {
-    const double letter_mm = format.letterMm;
-    double x = at.x;
+void addLegendColumn(Drawing& drawing, const ProfileInput& input, const DrawFormat& format,
+                     PointMm foot) {
+    const double pitch_mm = 1.75 * format.letterMm;
+    const auto count = std::count_if(words.begin(), words.end(),
+                                     [&](const auto& word) { return occurs(input, word.first); });
+    PointMm at{foot.x, foot.y - pitch_mm * static_cast<double>(count - 1)};
     for (const auto& [status, word] : words) {
         if (!occurs(input, status)) continue;
-        const double end = x + 1.5 * letter_mm + widthMm(word, format);
-        if (end > rightMm) return;
-        for (DrawItem& item :
-             statusMark(status, {x + 0.5 * letter_mm, at.y}, {letter_mm, letter_mm}, {})) {
-            drawing.items.push_back(std::move(item));
-        }
-        drawing.items.push_back({Role::muted, {}, note(word, {x + 1.5 * letter_mm, at.y}, format)});
-        x = end + 1.5 * letter_mm;
+        addEntry(drawing, status, word, at, format);
+        at.y += pitch_mm;
     }
+}
+
+void addLegendLine(Drawing& drawing, const ProfileInput& input, const DrawFormat& format,
+                   PointMm start, double rightMm) {
+    PointMm at = start;
+    for (const auto& [status, word] : words) {
+        if (!occurs(input, status)) continue;
+        const double end = at.x + entryWidthMm(word, format);
+        if (end > rightMm) return;
+        addEntry(drawing, status, word, at, format);
+        at.x = end + 1.5 * format.letterMm;
+    }
+}
+
+double legendWidthMm(const ProfileInput& input, const DrawFormat& format) {
+    double width_mm = 0.0;
+    for (const auto& [status, word] : words) {
+        if (occurs(input, status)) width_mm = std::max(width_mm, entryWidthMm(word, format));
+    }
+    return width_mm;
 }
 
 }  // namespace fayline::plan

@@ -26,6 +26,7 @@ class Rows {
     void stops(Drawing& drawing) const;
     [[nodiscard]] double xOf(const ProfileFrame& frame) const;
     [[nodiscard]] double signsAtMm() const;
+    [[nodiscard]] double captionAtMm() const;
 
     const ProfileInput& in_;
     const DrawFormat& format_;
@@ -33,8 +34,12 @@ class Rows {
     double top_mm_, left_mm_;
 };
 
-/// The words for the signs that occur, as far as there is room up to rightMm.
-void addLegend(Drawing& drawing, const ProfileInput& input, const DrawFormat& format, PointMm at,
-               double rightMm);
+/// The words for the signs that occur: in a column that ends at a place, or in a line that starts
+/// there and goes as far as there is room up to rightMm.
+void addLegendColumn(Drawing& drawing, const ProfileInput& input, const DrawFormat& format,
+                     PointMm foot);
+void addLegendLine(Drawing& drawing, const ProfileInput& input, const DrawFormat& format,
+                   PointMm start, double rightMm);
+double legendWidthMm(const ProfileInput& input, const DrawFormat& format);
 
 }  // namespace fayline::plan

@@ -76,6 +76,7 @@ class SectionPicture {
         if (in_.side.size() >= 2) {
             add(Role::outline, {}, shape::Polyline{mirroredLine(in_.side), {0.5, {}}});
         }
+        drawing_.namesAll = true;
         bolts();
         words();
         stops();
@@ -105,7 +106,7 @@ class SectionPicture {
         }
         if (in_.waterline) extent.add({Length{}, *in_.waterline});
         const double letter_mm = format_.letterMm;
-        const double side_mm = plan::widthMm("LWL", format_) + 1.6 * letter_mm;
+        const double side_mm = plan::widthMm("LWL", format_) + 2.0 * letter_mm;
         const double head_mm = 3.2 * letter_mm;
         const double foot_mm = 3.0 * letter_mm;
         DrawScale scale;
@@ -120,6 +121,7 @@ class SectionPicture {
         scale.origin = {drawing_.size.width / 2.0,
                         head_mm + spare_mm / 2.0 + scale.sizeMm(extent.top())};
         drawing_.scale = scale;
+        halfWidth_mm_ = scale.sizeMm(extent.width()) / 2.0;
     }
 
     void add(Role role, const std::string& id, Shape shape) {
@@ -185,12 +187,13 @@ class SectionPicture {
 
     void waterline() {
         if (!in_.waterline) return;
-        const double letter_mm = format_.letterMm;
         const double y = at(Length{}, *in_.waterline).y;
-        const double end = drawing_.size.width - plan::widthMm("LWL", format_) - 1.2 * letter_mm;
+        const double past_mm = 1.0 * format_.letterMm;
+        const double middle_mm = drawing_.size.width / 2.0;
+        const double end = middle_mm + halfWidth_mm_ + past_mm;
         add(Role::waterline, {},
-            shape::Line{{1.2 * letter_mm, y}, {end, y}, {0.25, LineStyle::dashed}});
-        add(Role::waterline, {}, plan::note("LWL", {end + 0.5 * letter_mm, y}, format_));
+            shape::Line{{2.0 * middle_mm - end, y}, {end, y}, {0.25, LineStyle::dashed}});
+        add(Role::waterline, {}, plan::note("LWL", {end + 0.5 * format_.letterMm, y}, format_));
     }
 
     void bolts() {
@@ -208,25 +211,23 @@ class SectionPicture {
         }
     }
 
-    /// Beside the head, on the bolt's own side of the boat; its sign between name and bolt.
+    /// The name beside the head, on the bolt's own side of the boat; the sign above the head.
     void nameOf(const SectionBolt& bolt, const plan::Rod& rod) {
         const double letter_mm = format_.letterMm;
         const double way = rod.from.x < drawing_.size.width / 2.0 - 1e-6 ? -1.0 : 1.0;
-        PointMm place{rod.from.x + way * (rod.nutBreadthMm / 2.0 + 0.9 * letter_mm),
-                      rod.from.y - 0.9 * letter_mm};
-        if (bolt.status != Status::ok && bolt.status != Status::unloaded) {
-            for (DrawItem& item : statusMark(bolt.status, place, {letter_mm, letter_mm}, bolt.id)) {
-                drawing_.items.push_back(std::move(item));
-            }
-            place.x += way * 1.0 * letter_mm;
-        } else {
-            place.x -= way * 0.5 * letter_mm;
-        }
-        shape::Text name = plan::note(bolt.id, place, format_);
+        const double above = rod.from.y - 0.9 * letter_mm;
+        shape::Text name = plan::note(
+            bolt.id, {rod.from.x + way * (rod.nutBreadthMm / 2.0 + 0.5 * letter_mm), above},
+            format_);
         name.across = way < 0.0 ? shape::Across::right : shape::Across::left;
         name.weight = shape::Weight::bold;
         name.cleared = true;
         add(Role::label, bolt.id, name);
+        if (bolt.status == Status::ok || bolt.status == Status::unloaded) return;
+        for (DrawItem& item :
+             statusMark(bolt.status, {rod.from.x, above}, {letter_mm, letter_mm}, bolt.id)) {
+            drawing_.items.push_back(std::move(item));
+        }
     }
 
     void words() {
@@ -270,6 +271,7 @@ class SectionPicture {
     const SectionInput& in_;
     const DrawFormat& format_;
     Drawing drawing_;
+    double halfWidth_mm_ = 0.0;
 };
 
 }  // namespace

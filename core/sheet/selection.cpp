@@ -28,6 +28,7 @@ std::vector<DrawItem> selectionOf(const Drawing& drawing, const std::string& id,
     items.push_back({Role::selection, id,
                      shape::Polygon{roundedRectangle(box, {0.6 * letter_mm, 0.6 * letter_mm}),
                                     false, Stroke{0.4, LineStyle::solid}}});
+    if (drawing.namesAll) return items;
     shape::Text name;
     name.text = id;
     name.letterMm = letter_mm;

@@ -199,6 +199,7 @@ struct Drawing {
     std::vector<DrawItem> items;
     std::optional<DrawScale> scale;           ///< none when nothing is drawn to scale
     std::vector<std::vector<DrawStop>> rows;  ///< stops from left to right, row by row
+    bool namesAll = false;                    ///< every stop's name stands beside it already
     bool operator==(const Drawing&) const = default;
 };
 
