@@ -184,17 +184,16 @@ Result<Step> Journal::finished(Step step) const {
     return step;
 }
 
-Result<Step> Journal::prepareDecide(std::vector<NewText> newTexts, std::string title,
+Result<Step> Journal::prepareDecide(const std::vector<NewText>& newTexts, std::string title,
                                     StepBy by) const {
     Step step = blank(StepKind::decide, std::move(title), std::move(by));
     std::set<std::string> seen;
-    for (auto& [what, text] : newTexts) {
+    for (const auto& [what, text] : newTexts) {
         if (!seen.insert(what).second)
             return tl::unexpected(Problem{"journal.twice", quotable(what),
                                           "it is given more than once", "one value for each"});
         auto present = textIn(decided_, what);
-        if (present != text)
-            step.changes.push_back({std::move(what), std::move(present), std::move(text)});
+        if (present != text) step.changes.push_back({what, std::move(present), text});
     }
     if (step.changes.empty()) return nothing("nothing would change by this");
     return finished(std::move(step));
@@ -218,12 +217,12 @@ Result<Step> Journal::prepareRedo(StepBy by) const {
     return finished(std::move(step));
 }
 
-Result<Step> Journal::prepareRecord(std::vector<NewText> newTexts, std::string title,
+Result<Step> Journal::prepareRecord(const std::vector<NewText>& newTexts, std::string title,
                                     StepBy by) const {
     Step step = blank(StepKind::record, std::move(title), std::move(by));
-    for (auto& [what, text] : newTexts) {
+    for (const auto& [what, text] : newTexts) {
         auto present = textIn(recorded_, what);
-        step.changes.push_back({std::move(what), std::move(present), std::move(text)});
+        step.changes.push_back({what, std::move(present), text});
     }
     return finished(std::move(step));
 }

@@ -10,16 +10,16 @@ namespace fayline::store {
 namespace {
 
 constexpr std::string_view magic{"SQLite format 3\0", 16};
-constexpr std::size_t versionAt = 60;
-constexpr std::size_t applicationAt = 68;
+constexpr int versionAt = 60;
+constexpr int applicationAt = 68;
 constexpr std::size_t writeVersionAt = 18;
 constexpr std::size_t readVersionAt = 19;
 
 using Bytes = std::array<unsigned char, 100>;
 
-std::uint32_t bigEndian(const Bytes& bytes, std::size_t at) {
+std::uint32_t bigEndian(const unsigned char* at) {
     std::uint32_t value = 0;
-    for (std::size_t i = 0; i < 4; ++i) value = value << 8U | bytes[at + i];
+    for (int i = 0; i < 4; ++i) value = value << 8U | at[i];
     return value;
 }
 
@@ -60,9 +60,9 @@ Sql<FileHeader> peekHeader(const std::filesystem::path& path) {
     }
     FileHeader header;
     header.isSqlite = std::memcmp(bytes.data(), magic.data(), magic.size()) == 0;
-    header.reachesApplicationId = size >= static_cast<sqlite3_int64>(applicationAt + 4);
-    header.applicationId = bigEndian(bytes, applicationAt);
-    header.formatVersion = bigEndian(bytes, versionAt);
+    header.reachesApplicationId = size >= applicationAt + 4;
+    header.applicationId = bigEndian(bytes.data() + applicationAt);
+    header.formatVersion = bigEndian(bytes.data() + versionAt);
     header.writeAheadLog = bytes[writeVersionAt] == 2 || bytes[readVersionAt] == 2;
     return header;
 }

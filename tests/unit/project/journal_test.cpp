@@ -7,17 +7,17 @@ namespace {
 
 const StepBy ada{"Ada", "as the surveyor asked", "2026-11-25T10:42:07Z"};
 
-Journal with(std::vector<std::vector<Journal::NewText>> decisions) {
+Journal with(const std::vector<std::vector<Journal::NewText>>& decisions) {
     Journal journal;
-    for (auto& texts : decisions) {
-        auto step = journal.prepareDecide(std::move(texts), "decided", ada);
+    for (const auto& texts : decisions) {
+        auto step = journal.prepareDecide(texts, "decided", ada);
         EXPECT_TRUE(step) << step.error().line();
         EXPECT_TRUE(journal.append(*step));
     }
     return journal;
 }
 
-std::string refusal(const Journal& journal, Step step) {
+std::string refusal(const Journal& journal, const Step& step) {
     const auto fit = journal.fits(step);
     return fit ? "fits" : fit.error().code;
 }
@@ -25,7 +25,7 @@ std::string refusal(const Journal& journal, Step step) {
 /// The same with a hash that belongs to it, so that only its sense is in question.
 std::string refusalOfSense(const Journal& journal, Step step) {
     step.hash = stepHash(step, journal.tipHash());
-    return refusal(journal, std::move(step));
+    return refusal(journal, step);
 }
 
 // Expected values: SHA-256 by Python's hashlib over the bytes laid out by hand as journal.h says.
@@ -183,7 +183,8 @@ TEST(JournalTest, testUndoMustTakeBackTheNewestStepExactly) {
 
 TEST(JournalTest, testTextsThatCannotBeKeptAreRefused) {
     const Journal journal;
-    const auto code = [&](std::string text, std::string title, std::string at) {
+    const auto code = [&](const std::string& text, const std::string& title,
+                          const std::string& at) {
         const auto step = journal.prepareDecide({{"hull.name", text}}, title, {"Ada", "", at});
         return step ? "fits" : step.error().code;
     };

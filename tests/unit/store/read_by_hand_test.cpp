@@ -27,7 +27,8 @@ TEST(ReadByHandTest, testPythonReadsTheSameDecisionsAndChain) {
     makeProject(folder / "a", 1'050);
     const Journal journal = journalOf(1'050);
     std::string expected = "1050 " + journal.tipHash() + "\n";
-    for (const auto& [what, text] : journal.decided()) expected += what + "=" + text + "\n";
+    for (const auto& [what, text] : journal.decided())
+        expected.append(what).append("=").append(text).append("\n");
     EXPECT_EQ(readByHand(folder / "a"), expected);
 }
 

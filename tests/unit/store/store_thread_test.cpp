@@ -46,7 +46,7 @@ struct Told {
 };
 
 Step addTo(Journal& journal) {
-    const Step step = nextStep(journal);
+    Step step = nextStep(journal);
     EXPECT_TRUE(journal.append(step));
     return step;
 }
@@ -196,6 +196,7 @@ TEST(StoreThreadTest, testManyThreadsMayAskAtOnce) {
     auto store = StoreThread::create(folder / "a", {}, "fayline", {});
     std::atomic<bool> stop = false;
     std::vector<std::thread> askers;
+    askers.reserve(3);
     for (int i = 0; i < 3; ++i)
         askers.emplace_back([&] {
             while (!stop) {

@@ -68,14 +68,14 @@ class Journal {
     /// A decide step for texts to be set (nothing = back to the rule). Texts equal to the present
     /// ones are left out; if none is left the problem has the code "nothing". A WHAT given twice is
     /// refused.
-    [[nodiscard]] Result<Step> prepareDecide(std::vector<NewText> newTexts, std::string title,
-                                             StepBy by) const;
+    [[nodiscard]] Result<Step> prepareDecide(const std::vector<NewText>& newTexts,
+                                             std::string title, StepBy by) const;
     /// Takes nextUndo() back, or puts nextRedo() in force again; "nothing" if there is none.
     [[nodiscard]] Result<Step> prepareUndo(StepBy by) const;
     [[nodiscard]] Result<Step> prepareRedo(StepBy by) const;
     /// Something that happened. The same thing may happen twice, so equal texts are kept.
-    [[nodiscard]] Result<Step> prepareRecord(std::vector<NewText> newTexts, std::string title,
-                                             StepBy by) const;
+    [[nodiscard]] Result<Step> prepareRecord(const std::vector<NewText>& newTexts,
+                                             std::string title, StepBy by) const;
     [[nodiscard]] Result<Step> prepareNote(std::string title, StepBy by) const;
 
     /// Whether a step may come next: number, chain, texts, and the changes it makes.
