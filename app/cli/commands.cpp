@@ -172,7 +172,7 @@ Done verify(const Arguments& arguments, std::ostream& out, std::ostream&) {
     using enum FileOutcome;
     const FileOutcome outcome = verified->outcome;
     if (outcome != missing) {
-        const auto done =
+        auto done =
             printed(arguments.has("--json") ? verifyJson(*verified)
                                             : verifyText(arguments.operands[0], *verified),
                     out);

@@ -11,6 +11,7 @@ namespace {
 template <typename Entry>
 std::vector<std::string> idsOf(const std::map<std::string, Entry>& entries) {
     std::vector<std::string> ids;
+    ids.reserve(entries.size());
     for (const auto& [id, entry] : entries) ids.push_back(id);
     return ids;
 }
@@ -135,7 +136,7 @@ Result<Step> prepareDecisions(const Journal& journal, const Project& project,
             keepRow(*target->field, *newText, working, catalogue, texts);
         }
     }
-    if (texts.empty() && !note.empty()) return journal.prepareNote(note, std::move(by));
+    if (texts.empty() && !note.empty()) return journal.prepareNote(note, by);
     if (!note.empty()) by.why += (by.why.empty() ? "" : "; ") + note;
     std::string title = titleFor(journal, texts);
     return journal.prepareDecide(std::move(texts), std::move(title), std::move(by));
