@@ -43,7 +43,7 @@ int advanceInUnits(const font_table::Face& face, char32_t code) {
     for (const font_table::Range& range : font_table::ranges) {
         if (code < range.first || code >= range.end) continue;
         const int advance = face.advances[range.start + (code - range.first)];
-        if (advance > 0) return advance;
+        if (advance != 0xFFFF) return advance;
     }
     return face.missing;
 }

@@ -19,7 +19,7 @@ struct Face {
     int unitsPerEm;
     int capitalHeight;
     std::uint16_t missing;                           ///< of the box drawn for an unknown character
-    std::array<std::uint16_t, characters> advances;  ///< 0: not in the font
+    std::array<std::uint16_t, characters> advances;  ///< 65535: not in the font
 };
 
 extern const std::array<Range, 7> ranges;

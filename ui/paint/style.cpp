@@ -23,10 +23,10 @@ constexpr auto rgb = [](int value) { return QColor::fromRgb(static_cast<QRgb>(va
 Materials materials(bool dark) {
     if (dark) {
         return {rgb(0x9C8250), rgb(0x4A3F2C), rgb(0xA88F5E), rgb(0xD0A868),
-                rgb(0x4A535B), rgb(0x98A3AC), rgb(0x8FB4CE)};
+                rgb(0x3F474E), rgb(0x98A3AC), rgb(0x8FB4CE)};
     }
-    return {rgb(0xAF9159), rgb(0xE8DABC), rgb(0x8A6D3B), rgb(0x75552B),
-            rgb(0xA9B0B8), rgb(0x4A535C), rgb(0x35688C)};
+    return {rgb(0x9C7E46), rgb(0xE8DABC), rgb(0x8A6D3B), rgb(0x75552B),
+            rgb(0xBDC4CB), rgb(0x4A535C), rgb(0x35688C)};
 }
 
 }  // namespace

@@ -44,10 +44,10 @@ class Font:
         return glyphs
 
     def advance(self, code):
-        """In font units; 0 where the font has no such character."""
+        """In font units; 65535 where the font has no such character."""
         glyph = self.glyphs.get(code)
         if not glyph:
-            return 0
+            return 0xFFFF
         return self.number("H", self.tables["hmtx"] + 4 * min(glyph, self.metrics - 1))
 
     def missing_advance(self):

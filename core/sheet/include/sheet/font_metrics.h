@@ -7,8 +7,7 @@
 namespace fayline {
 
 /// Width of a text in the bundled font, without kerning or ligatures, as a multiple of its em.
-/// A character that the table does not hold counts as the box drawn for it; a combining one as its
-/// own advance.
+/// A character that the table does not hold counts as the box drawn for it.
 double advanceInEms(std::string_view utf8, shape::Weight weight = shape::Weight::regular);
 
 /// Height of the capitals ÷ em, of both weights.
