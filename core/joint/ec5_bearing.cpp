@@ -1,0 +1,36 @@
+#include "joint/ec5_bearing.h"
+
+#include <cmath>
+
+namespace fayline {
+
+Stress embedmentSmall(CharacteristicDensity density, Length diameter, LeadHole hole,
+                      const Ec5Coefficients& coefficients) {
+    const double diameter_mm = inMillimetres(diameter);
+    const double size = hole == LeadHole::none
+                            ? std::pow(diameter_mm, coefficients.undrilledExponent)
+                            : 1.0 - coefficients.diameterSlope * diameter_mm;
+    return megapascals(coefficients.embedment * inKilogramsPerCubicMetre(density.value) * size);
+}
+
+Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGrain,
+                      WoodFamily family, const Ec5Coefficients& coefficients) {
+    const Stress along = embedmentSmall(density, diameter, LeadHole::drilled, coefficients);
+    const double across = (family == WoodFamily::softwood ? coefficients.acrossSoftwood
+                                                          : coefficients.acrossHardwood) +
+                          coefficients.acrossSlope * inMillimetres(diameter);
+    const double sine = std::sin(toGrain.inRadians());
+    const double cosine = std::cos(toGrain.inRadians());
+    return along / (across * sine * sine + cosine * cosine);
+}
+
+Moment yieldMomentEc5(Stress ultimate, Length width, Section section,
+                      const Ec5Coefficients& coefficients) {
+    const double factor =
+        section == Section::round ? coefficients.yieldRound : coefficients.yieldSquare;
+    const double moment_Nmm = factor * inMegapascals(ultimate) *
+                              std::pow(inMillimetres(width), coefficients.yieldExponent);
+    return newtonMetres(moment_Nmm / 1000.0);
+}
+
+}  // namespace fayline

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "joint/dowel.h"
+#include "joint/ec5_coefficients.h"
+#include "material/wood.h"
+
+namespace fayline {
+
+enum class LeadHole { drilled, none };
+
+/// Characteristic embedment strength of wood under nails of up to 8 mm and screws of up to 6 mm
+/// effective diameter, at any angle to the grain (EN 1995-1-1 8.15, 8.16).
+Stress embedmentSmall(CharacteristicDensity density, Length diameter, LeadHole hole,
+                      const Ec5Coefficients& coefficients = ec5Published);
+
+/// The same under bolts, dowels and larger screws (8.31, 8.32).
+Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGrain,
+                      WoodFamily family, const Ec5Coefficients& coefficients = ec5Published);
+
+/// Characteristic yield moment, 0.3·f_u·d^2.6 round and 0.45·f_u·a^2.6 square (8.14, 8.30).
+Moment yieldMomentEc5(Stress ultimate, Length width, Section section,
+                      const Ec5Coefficients& coefficients = ec5Published);
+
+}  // namespace fayline

@@ -1,0 +1,157 @@
+#include "result_parts.h"
+
+#include <algorithm>
+#include <cstdio>
+
+#include "quantity/display.h"
+
+namespace fayline {
+
+std::string rounded(double value, int decimals) {
+    char text[64];
+    std::snprintf(text, sizeof text, "%.*f", decimals, value);
+    return text;
+}
+
+std::string nameOfMember(const PreparedMember& member) {
+    return member.given->name.empty() ? "a member" : member.given->name;
+}
+
+void startTrace(Trace& trace, std::string title, std::string formula, const LimitState& state) {
+    trace = {};
+    trace.title = std::move(title);
+    trace.formula = std::move(formula);
+    trace.clause = state.clause;
+    trace.standing = state.standing;
+    trace.outside = state.outside;
+}
+
+void explainMember(const PreparedMember& member, Basis basis, Trace& trace) {
+    const std::string name = nameOfMember(member);
+    auto& lines = trace.lines;
+    lines.push_back(
+        {"t", name + ": thickness less counterbore", member.thickness, "decision", std::nullopt});
+    if (basis == Basis::us && member.gravity)
+        lines.push_back({"G", name + ": specific gravity, oven-dry", member.gravity->value.value,
+                         member.gravity->source, member.gravity->standing});
+    if (basis == Basis::ec5 && member.density)
+        lines.push_back({"ρ_k", name + ": characteristic density", member.density->value.value,
+                         member.density->source, member.density->standing});
+    if (basis == Basis::us && member.given->bearingUs)
+        lines.push_back({"F_e", name + ": bearing strength, measured",
+                         member.given->bearingUs->value, member.given->bearingUs->source,
+                         member.given->bearingUs->standing});
+    if (basis == Basis::ec5 && member.given->embedmentEc5)
+        lines.push_back({"f_h", name + ": embedment strength, declared",
+                         member.given->embedmentEc5->value, member.given->embedmentEc5->source,
+                         member.given->embedmentEc5->standing});
+}
+
+void explainMembers(const Prepared& prepared, Basis basis, Trace& trace) {
+    for (std::size_t i = 0; i < prepared.members.size(); ++i) {
+        const PreparedMember& member = prepared.members[i];
+        explainMember(member, basis, trace);
+        if (member.bears != member.thickness)
+            trace.lines.push_back({"l", nameOfMember(member) + ": length that bears", member.bears,
+                                   "", std::nullopt});
+        if (i + 1 < prepared.members.size() && member.given->gap.si() > 0.0)
+            trace.lines.push_back({"g", "gap behind " + nameOfMember(member), member.given->gap,
+                                   "decision", std::nullopt});
+    }
+}
+
+void explainHold(const Prepared& prepared, Trace& trace) {
+    trace.lines.push_back({"D", "body", prepared.nominal,
+                           prepared.isScrew() ? prepared.screw.body.source : "decision",
+                           prepared.isScrew() ? prepared.screw.body.standing : Standing::read});
+    trace.lines.push_back(
+        {"p", "reaches into the last member", prepared.penetration, "", std::nullopt});
+    trace.lines.push_back(
+        {"L", prepared.isScrew() ? "thread inside it" : "length inside it", prepared.thread,
+         prepared.isScrew() ? prepared.screw.thread.source : "",
+         prepared.isScrew() ? std::optional(prepared.screw.thread.standing) : std::nullopt});
+}
+
+void explainBand(const std::optional<Band>& band, const std::string& what, Trace& trace) {
+    if (!band) return;
+    trace.notes.push_back(what + ": " + displayForce(band->low, UnitSystem::millimetres) + " to " +
+                          displayForce(band->high, UnitSystem::millimetres));
+}
+
+Standing worstOf(const Prepared& prepared, Basis basis) {
+    Standing worst = Standing::derived;
+    for (const PreparedMember& member : prepared.members) {
+        if (basis == Basis::us) {
+            if (member.given->bearingUs) {
+                worst = std::max(worst, member.given->bearingUs->standing);
+            } else if (member.gravity) {
+                worst = std::max(worst, member.gravity->standing);
+            }
+        } else if (member.given->embedmentEc5) {
+            worst = std::max(worst, member.given->embedmentEc5->standing);
+        } else if (member.density) {
+            worst = std::max(worst, member.density->standing);
+        }
+    }
+    return worst;
+}
+
+std::optional<LeastAxial> leastAxial(const BasisResult& basis) {
+    std::optional<LeastAxial> least;
+    for (const LimitState& state : basis.states()) {
+        if (state.kind == LimitStateKind::lateral || state.kind == LimitStateKind::combined)
+            continue;
+        if (least && least->working <= state.working) continue;
+        least = LeastAxial{state.working, state.reference, state.kind, state.standing};
+    }
+    return least;
+}
+
+std::optional<LimitState> combinedFrame(const JointLoad& load, const LateralResult& lateral,
+                                        const std::optional<LeastAxial>& axial) {
+    const bool pulled = load.axial.si() > 0.0;
+    const bool sheared = load.lateral.si() > 0.0;
+    if (load.axial.si() < 0.0 || (!pulled && !sheared) || (pulled && !axial)) return std::nullopt;
+    LimitState state;
+    state.kind = LimitStateKind::combined;
+    state.soft = !pulled;
+    state.standing = lateral.state.standing;
+    state.outside = lateral.state.outside;
+    if (pulled) state.standing = std::max(state.standing, axial->standing);
+    if (!pulled) {
+        state.gives = lateral.state.gives;
+        state.apart = lateral.state.apart;
+    }
+    return state;
+}
+
+void explainCombined(const JointLoad& load, const LimitState& side,
+                     const std::optional<LeastAxial>& axial, const LimitState& state,
+                     const std::string& formula, Trace& trace) {
+    startTrace(trace, "Sideways and along the fastening together", formula, state);
+    trace.lines.push_back({"F_v", "sideways", load.lateral, "the load given", std::nullopt});
+    trace.lines.push_back({"F_ax", "along it", load.axial, "the load given", std::nullopt});
+    trace.lines.push_back({"α", "load to the wood's surface, degrees", toSurface(load).inDegrees(),
+                           "", std::nullopt});
+    trace.lines.push_back({"Z", "design load sideways", side.working, "", std::nullopt});
+    if (axial)
+        trace.lines.push_back({"W", "design load along it, " + std::string(nameOf(axial->kind)),
+                               axial->working, "", std::nullopt});
+    trace.lines.push_back({"R", "size of load, along the load given, that is just met",
+                           state.working, "", std::nullopt});
+}
+
+void addEnds(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces) {
+    const FastenerKind kind = prepared.fastener().kind;
+    if (kind == FastenerKind::bolt || kind == FastenerKind::rivet) {
+        EndWash wash = endWash(prepared, traces);
+        result.washer = basis == Basis::us ? std::move(wash.us) : std::move(wash.ec5);
+        if (!result.washer) result.missing.push_back({LimitStateKind::washer, wash.why});
+    }
+    MetalStates metal = metalStates(prepared, traces);
+    result.metal = std::move(metal.tension);
+    result.headShear = std::move(metal.headShear);
+    if (!result.metal) result.missing.push_back({LimitStateKind::metal, metal.why});
+}
+
+}  // namespace fayline

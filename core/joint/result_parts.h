@@ -1,0 +1,48 @@
+#pragma once
+
+#include <string>
+
+#include "prepared.h"
+
+namespace fayline {
+
+/// "0.68", without trailing noise.
+std::string rounded(double value, int decimals);
+/// Its own name, else "a member".
+std::string nameOfMember(const PreparedMember& member);
+
+/// Title, formula, and what the working takes from the result.
+void startTrace(Trace& trace, std::string title, std::string formula, const LimitState& state);
+/// Figures of one member that the basis uses.
+void explainMember(const PreparedMember& member, Basis basis, Trace& trace);
+void explainMembers(const Prepared& prepared, Basis basis, Trace& trace);
+/// Length of screw thread or drift that holds.
+void explainHold(const Prepared& prepared, Trace& trace);
+/// A note with both ends of a band; nothing without one.
+void explainBand(const std::optional<Band>& band, const std::string& what, Trace& trace);
+
+/// The least trusted of the members' densities under a basis.
+Standing worstOf(const Prepared& prepared, Basis basis);
+
+/// Kind, bands, softness, standing and cautions of a combined state; nothing when the load is nil,
+/// pushes, or pulls on what has no axial capacity.
+std::optional<LimitState> combinedFrame(const JointLoad& load, const LateralResult& lateral,
+                                        const std::optional<LeastAxial>& axial);
+void explainCombined(const JointLoad& load, const LimitState& side,
+                     const std::optional<LeastAxial>& axial, const LimitState& state,
+                     const std::string& formula, Trace& trace);
+
+/// Crushing under the ends and the metal, where the fastening has them.
+void addEnds(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces);
+
+/// k_mod and γ_M of the joint.
+void explainEc5Factors(const Prepared& prepared, Trace& trace);
+/// Characteristic capacity along the fastening that ropes its planes; nil where not known.
+Force ec5AxialForRope(const Prepared& prepared, const BasisResult& result);
+
+void usLateralState(const Prepared& prepared, const Bands& bands, BasisResult& result,
+                    JointTraces* traces);
+void ec5LateralState(const Prepared& prepared, const Bands& bands, BasisResult& result,
+                     JointTraces* traces);
+
+}  // namespace fayline

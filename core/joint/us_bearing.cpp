@@ -1,0 +1,58 @@
+#include "joint/us_bearing.h"
+
+#include <cmath>
+
+namespace fayline {
+namespace {
+
+constexpr double quarterInch_in = 0.25;
+constexpr double smallest_in = 0.17;
+constexpr double psi_Pa = 4.4482216152605 / (0.0254 * 0.0254);
+
+Stress fromPsi(double value_psi, BearingRounding rounding) {
+    if (rounding == BearingRounding::toFiftyPsi) value_psi = 50.0 * std::round(value_psi / 50.0);
+    return Stress::fromSi(value_psi * psi_Pa);
+}
+
+}  // namespace
+
+Stress hankinson(Stress along, Stress across, Angle toGrain) {
+    const double sine = std::sin(toGrain.inRadians());
+    const double cosine = std::cos(toGrain.inRadians());
+    return along * (across / (along * (sine * sine) + across * (cosine * cosine)));
+}
+
+Stress dowelBearingUs(SpecificGravityOvenDry gravity, Length nominal, Angle toGrain,
+                      BearingRounding rounding, const UsCoefficients& coefficients) {
+    const double diameter_in = inInches(nominal);
+    if (diameter_in < quarterInch_in) {
+        return fromPsi(coefficients.bearingSmall_psi *
+                           std::pow(gravity.value, coefficients.bearingSmallExponent),
+                       rounding);
+    }
+    const Stress along = fromPsi(coefficients.bearingParallel_psi * gravity.value, rounding);
+    const Stress across = fromPsi(coefficients.bearingAcross_psi *
+                                      std::pow(gravity.value, coefficients.bearingAcrossExponent) /
+                                      std::sqrt(diameter_in),
+                                  rounding);
+    if (toGrain == Angle{}) return along;
+    if (toGrain == Angle::degrees(90)) return across;
+    return hankinson(along, across, toGrain);
+}
+
+UsReduction usReduction(Length inEquations, Length nominal, Angle steepest,
+                        const UsCoefficients& coefficients) {
+    const double grain = 1.0 + coefficients.grainRise * steepest.inDegrees() / 90.0;
+    const double diameter_in = inInches(inEquations);
+    if (diameter_in >= quarterInch_in) {
+        return {coefficients.reductionBearing * grain, coefficients.reductionTurning * grain,
+                coefficients.reductionBending * grain};
+    }
+    double small = diameter_in <= smallest_in
+                       ? coefficients.smallReduction
+                       : coefficients.smallSlope_perIn * diameter_in + coefficients.smallOffset;
+    if (inInches(nominal) >= quarterInch_in) small *= grain;
+    return {small, small, small};
+}
+
+}  // namespace fayline
