@@ -45,10 +45,10 @@ class Profile {
         if (nothingToShow(in_)) return plan::emptyDrawing(in_.emptyText, format_);
         place();
         hullArea();
-        waterline();
         outlineOf(in_.ballast, Role::ballast, "ballast");
         outlineOf(in_.keel, Role::timber, "keel");
         frames();
+        waterline();
         hullOutline();
         bolts();
         const plan::Rows rows{in_, format_, *drawing_.scale, rowsTop_mm_, left_mm_};

@@ -68,11 +68,11 @@ class SectionPicture {
         }
         place();
         if (in_.side.size() >= 2) add(Role::hull, {}, area(in_.side));
-        waterline();
         bothSides(in_.ballast, Role::ballast, "ballast");
         bothSides(in_.keel, Role::timber, "keel");
         frameLegs();
         floorTimber();
+        waterline();
         if (in_.side.size() >= 2) {
             add(Role::outline, {}, shape::Polyline{mirroredLine(in_.side), {0.5, {}}});
         }

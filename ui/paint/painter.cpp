@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <cmath>
 
+#include "dashes.h"
 #include "paint/font.h"
 #include "sheet/font_metrics.h"
 #include "sheet/parts.h"
@@ -10,21 +11,6 @@
 namespace fayline {
 
 namespace {
-
-/// Dashes and gaps in millimetres.
-QList<qreal> dashesMm(LineStyle style) {
-    switch (style) {
-        case LineStyle::solid:
-            return {};
-        case LineStyle::dashed:
-            return {2.0, 1.2};
-        case LineStyle::dotted:
-            return {0.4, 0.8};
-        case LineStyle::dashDot:
-            return {3.0, 0.8, 0.4, 0.8};
-    }
-    return {};
-}
 
 bool isUprightRectangle(const QPolygonF& p) {
     if (p.size() != 4) return false;
@@ -51,13 +37,7 @@ QPen ItemPainter::penFor(Role role, const Stroke& stroke) const {
     double width = stroke.widthMm.value_or(0.0) * map_.perMm;
     width = std::max({width, style_.leastStrokeMm * map_.perMm, style_.leastStrokePixels});
     if (width <= 0.0) width = 1.0;
-    QPen pen(style_.look(role).line, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin);
-    QList<qreal> dashes = dashesMm(stroke.style);
-    if (!dashes.empty()) {
-        for (qreal& dash : dashes) dash *= map_.perMm / width;
-        pen.setDashPattern(dashes);
-    }
-    return pen;
+    return {style_.look(role).line, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
 }
 
 QPolygonF ItemPainter::mapped(const std::vector<PointMm>& points) const {
@@ -98,21 +78,31 @@ QPolygonF ItemPainter::snapped(const QPolygonF& polygon) const {
 void ItemPainter::paint(Role role, const shape::Line& line) {
     QPen pen = penFor(role, line.stroke);
     const QLineF lay = snapped(QLineF(map_.map(line.from), map_.map(line.to)), pen.widthF());
-    if (style_.snaps && (lay.dx() == 0.0 || lay.dy() == 0.0) &&
-        line.stroke.style == LineStyle::solid) {
+    if (style_.snaps && (lay.dx() == 0.0 || lay.dy() == 0.0)) {
         pen.setWidthF(std::max(1.0, std::round(pen.widthF() * ratio_)) / ratio_);
     }
+    stroke(QPolygonF({lay.p1(), lay.p2()}), line.stroke.style, pen);
+}
+
+void ItemPainter::stroke(const QPolygonF& line, LineStyle style, const QPen& pen) {
     painter_.setPen(pen);
-    painter_.drawLine(lay);
+    painter_.setBrush(Qt::NoBrush);
+    if (style != LineStyle::solid) {
+        painter_.drawLines(dashesAlong(line, style, map_.perMm));
+    } else if (line.size() == 2) {
+        painter_.drawLine(line[0], line[1]);
+    } else if (line.isClosed()) {
+        painter_.drawPolygon(line);
+    } else {
+        painter_.drawPolyline(line);
+    }
 }
 
 void ItemPainter::paint(Role role, const shape::Polyline& line) {
     if (line.points.size() < 2) return;
     QPen pen = penFor(role, line.stroke);
     pen.setJoinStyle(Qt::RoundJoin);
-    painter_.setPen(pen);
-    painter_.setBrush(Qt::NoBrush);
-    painter_.drawPolyline(mapped(line.points));
+    stroke(mapped(line.points), line.stroke.style, pen);
 }
 
 void ItemPainter::fillArea(Role role, const QPolygonF& area, const std::vector<PointMm>& points) {
@@ -139,9 +129,9 @@ void ItemPainter::paint(Role role, const shape::Polygon& polygon) {
     if (!edge) return;
     QPen pen = penFor(role, *edge);
     pen.setJoinStyle(Qt::RoundJoin);
-    painter_.setPen(pen);
-    painter_.setBrush(Qt::NoBrush);
-    painter_.drawPolygon(area);
+    QPolygonF round = area;
+    if (!round.isClosed()) round << round.first();
+    stroke(round, edge->style, pen);
 }
 
 const QFont& ItemPainter::fontFor(const shape::Text& text) {

@@ -26,6 +26,7 @@ class ItemPainter {
     void paint(Role role, const shape::Hatch& hatch);
     void paint(Role role, const shape::Dimension& dimension);
 
+    void stroke(const QPolygonF& line, LineStyle style, const QPen& pen);
     [[nodiscard]] QPen penFor(Role role, const Stroke& stroke) const;
     [[nodiscard]] QPolygonF mapped(const std::vector<PointMm>& points) const;
     [[nodiscard]] const QFont& fontFor(const shape::Text& text);

@@ -216,7 +216,6 @@ void SketchView::paintEvent(QPaintEvent* /*event*/) {
         tiles_->reset(drawing_, style_, scale, devicePixelRatioF());
     }
     QPainter painter(viewport());
-    painter.fillRect(viewport()->rect(), style_.paper);
     const QPointF corner = contentOrigin();
     tiles_->paint(painter, corner, viewport()->size());
     paintItems(painter, chosenItems_, PaintMap{scale, corner}, style_);

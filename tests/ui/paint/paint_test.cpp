@@ -56,6 +56,25 @@ TEST_F(Paint, UprightLinesAreSharpAtEveryPlaceAndResolution) {
     }
 }
 
+TEST_F(Paint, DashesRunOnRoundACorner) {
+    // 2.0 mm dashes and 1.2 mm gaps, 5 units a millimetre: 10 and 6.
+    const std::vector<PointMm> corner{{4, 4}, {5.2, 4}, {5.2, 10}};
+    QImage image(80, 60, QImage::Format_RGB32);
+    const PaintStyle style = screenStyle(palette(false));
+    image.fill(style.paper);
+    QPainter painter(&image);
+    const std::vector<DrawItem> items{
+        {Role::outline, {}, shape::Polyline{corner, {0.4, LineStyle::dashed}}}};
+    paintItems(painter, items, PaintMap{5.0, {}}, style);
+    painter.end();
+    const auto inked = [&](int x, int y) { return image.pixelColor(x, y) == QColor(Qt::black); };
+    EXPECT_TRUE(inked(22, 20));
+    EXPECT_TRUE(inked(25, 22));  // 6 along the first leg, 4 down the second
+    EXPECT_FALSE(inked(25, 27));
+    EXPECT_TRUE(inked(25, 33));
+    EXPECT_FALSE(inked(25, 42));
+}
+
 TEST_F(Paint, UprightTimbersAreSharp) {
     const PaintStyle style = screenStyle(palette(false));
     const auto bar = [](double x) {
