@@ -1,0 +1,107 @@
+#include <algorithm>
+#include <stdexcept>
+
+#include "joint/ec5_axial.h"
+#include "joint/ec5_bearing.h"
+#include "joint/ec5_lateral.h"
+#include "joint/washer.h"
+#include "joint_rows.h"
+
+namespace fayline {
+namespace {
+
+double kilonewtons(Force force) {
+    return inNewtons(force) / 1000.0;
+}
+double newtonMillimetres(Moment moment) {
+    return inNewtonMetres(moment) * 1000.0;
+}
+double designShare(const Row& row) {
+    return kMod(durationNamed(row.text("duration")).value(), Service::dry) /
+           gammaM(KindOfLoad::variable);
+}
+
+CharacteristicDensity densityOf(const Row& row, const char* column = "density") {
+    return {row.density(column)};
+}
+
+Ec5Lateral nailed(const Row& row, const Ec5Coefficients& c) {
+    const Length d = row.length("diameter");
+    const Ec5Dowel dowel{embedmentSmall(densityOf(row), d, LeadHole::none, c),
+                         embedmentSmall(densityOf(row, "density2"), d, LeadHole::none, c),
+                         row.length("t1"),
+                         row.length("t2"),
+                         d,
+                         yieldMomentEc5(row.stress("ultimate"), d, Section::round, c),
+                         {}};
+    return ec5SingleShear(dowel, {}, RopeLimits::roundNail, c);
+}
+
+double washerPlate_N(const Row& row) {
+    WasherInput washer;
+    washer.bolt = row.length("diameter");
+    washer.hole = washer.bolt + millimetres(1);
+    washer.diameter = row.length("t2");
+    washer.thickness = millimetres(12);
+    washer.ec5Characteristic = row.stress("ultimate");
+    return inNewtons(washerEc5(washer)->reference);
+}
+
+double declared_kN(const Row& row, const Ec5Coefficients& c) {
+    return kilonewtons(screwWithdrawalDeclared(megapascals(10), kilogramsPerCubicMetre(350),
+                                               densityOf(row), row.length("diameter"),
+                                               row.length("t2"), Angle::degrees(90), c));
+}
+
+}  // namespace
+
+double ec5Figure(const Row& row, const Coefficients& coefficients) {
+    const Ec5Coefficients& c = coefficients.ec5;
+    const std::string what = row.text("what");
+    if (what == "undrilled" || what == "drilled") {
+        const LeadHole hole = what == "drilled" ? LeadHole::drilled : LeadHole::none;
+        return inMegapascals(embedmentSmall(densityOf(row), row.length("diameter"), hole, c));
+    }
+    if (what == "across") {
+        const Length d = row.length("diameter");
+        const auto at = [&](double degrees) {
+            return embedmentLarge(densityOf(row), d, Angle::degrees(degrees), WoodFamily::softwood,
+                                  c);
+        };
+        return at(0) / at(90);
+    }
+    if (what == "moment" || what == "square") {
+        const Section section = what == "square" ? Section::square : Section::round;
+        return newtonMillimetres(
+            yieldMomentEc5(row.stress("ultimate"), row.length("diameter"), section, c));
+    }
+    if (what == "washer") return washerPlate_N(row);
+    if (what == "design") return 6.4 * row.number("n") * designShare(row);
+    if (what == "declared") return declared_kN(row, c);
+    if (what == "declared_row") {
+        return declared_kN(row, c) * effectiveAxial(static_cast<int>(row.number("n")), c) *
+               designShare(row);
+    }
+    const Ec5Lateral nail = nailed(row, c);
+    if (what == "row") {
+        const int count = static_cast<int>(row.number("n"));
+        return kilonewtons(nail.onePlane) * effectiveNails(count, 50.0 / 3.1) * designShare(row);
+    }
+    for (const ModeLoad& mode : nail.modes) {
+        if (what == "mode_" + mode.name) return kilonewtons(mode.load);
+    }
+    throw std::runtime_error(row.where() + ": nothing called " + what);
+}
+
+double ec5Axial(const Row& row, const Coefficients& coefficients) {
+    const Ec5Coefficients& c = coefficients.ec5;
+    if (row.text("what") == "screw") {
+        return inNewtons(screwWithdrawalEc5(densityOf(row), row.length("diameter"),
+                                            row.length("length"), Angle::degrees(90), c));
+    }
+    // "4 bolts of …"
+    const int count = std::stoi(row.text("item"));
+    return effectiveBolts(count, row.length("length") / row.length("diameter"), {}, c);
+}
+
+}  // namespace fayline
