@@ -1,5 +1,6 @@
 #include <algorithm>
-#include <cstdio>
+#include <array>
+#include <charconv>
 #include <nlohmann/json.hpp>
 
 #include "json.h"
@@ -143,6 +144,14 @@ std::string padded(std::string text, std::size_t width) {
     return text;
 }
 
+/// "1.5e-15", whatever the locale.
+std::string twoDigits(double value) {
+    std::array<char, 32> text;
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), value,
+                                   std::chars_format::scientific, 1);
+    return {text.data(), end.ptr};
+}
+
 std::string countsLine(const Results& results) {
     std::map<Status, int> counts;
     for (const Check* check : results.worstFirst) ++counts[check->status];
@@ -232,9 +241,8 @@ std::string marginsText(const Session& session) {
     }
     text += "\nEquilibrium, what is left over of each case:\n";
     for (const auto& loads : results.cases) {
-        char relative[32];
-        std::snprintf(relative, sizeof relative, "%.1e", loads->residual.relative);
-        text += "  " + padded(std::string(nameOf(loads->loadCase)), 22) + relative +
+        text += "  " + padded(std::string(nameOf(loads->loadCase)), 22) +
+                twoDigits(loads->residual.relative) +
                 (loads->why.empty() ? "" : "  " + loads->why) + "\n";
     }
     text += "\n";
