@@ -87,6 +87,7 @@ TEST(BadFileTest, testEditsByOtherToolsAreFound) {
     EXPECT_EQ(badStep("UPDATE journal SET target = 1 WHERE step = 3"), 3);
     EXPECT_EQ(badStep("UPDATE change SET new = NULL WHERE step = 9 AND n = 1"), 9);
     EXPECT_EQ(badStep("UPDATE change SET n = 9 WHERE step = 2 AND n = 2"), 2);
+    EXPECT_EQ(badStep("UPDATE change SET n = 9 WHERE step = 1 AND n = 3"), 1);
     EXPECT_EQ(badStep("DELETE FROM change WHERE step = 12"), 12);
     EXPECT_EQ(badStep("INSERT INTO change VALUES(25, 1, 'hull.name', NULL, 'x')"), 21);
     EXPECT_EQ(badStep("INSERT INTO change VALUES(0, 1, 'hull.name', NULL, 'x')"), 1);
@@ -144,6 +145,13 @@ TEST(BadFileTest, testEveryTruncationIsFound) {
         EXPECT_EQ(refusalOf(folder, whole.substr(0, size)),
                   size == 0 ? "file.not_ours" : "file.damaged")
             << size;
+}
+
+TEST(BadFileTest, testDamageOutsideTheStepsIsFound) {
+    const TempFolder folder;
+    std::string bytes = projectBytes(40);
+    bytes[39] = static_cast<char>(bytes[39] ^ 1);  // how many pages are free
+    EXPECT_EQ(refusalOf(folder, bytes), "file.damaged");
 }
 
 TEST(BadFileTest, testStepsBeforeTheDamageCanBeSaved) {
