@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "json.h"
@@ -89,7 +90,9 @@ std::string holesText(const Session& session) {
                        counted(findings.size(), "finding") + "\n\n";
     for (const Hole* hole : holes) {
         const Hole& h = *hole;
-        text += h.id + "  " + displayLength(h.diameter, style) + " rod " +
+        std::string kind = h.kind;
+        std::replace(kind.begin(), kind.end(), '_', ' ');
+        text += h.id + "  " + displayLength(h.diameter, style) + " " + kind + " " +
                 displayLength(h.length, style) + " long, grip " + displayLength(h.grip, style) +
                 ", at " + displayLength(h.start.x, style) + " aft" +
                 (h.side.empty() ? ", on the centreline"

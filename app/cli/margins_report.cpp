@@ -239,7 +239,7 @@ std::string marginsText(const Session& session) {
                 padded(check->demand ? displayForce(*check->demand, units) : "—", 12) +
                 (check->working ? displayForce(*check->working, units) : check->why) + "\n";
     }
-    text += "\nEquilibrium, what is left over of each case:\n";
+    if (!results.cases.empty()) text += "\nEquilibrium, what is left over of each case:\n";
     for (const auto& loads : results.cases) {
         text += "  " + padded(std::string(nameOf(loads->loadCase)), 22) +
                 twoDigits(loads->residual.relative) +
