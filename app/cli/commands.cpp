@@ -172,10 +172,9 @@ Done verify(const Arguments& arguments, std::ostream& out, std::ostream&) {
     using enum FileOutcome;
     const FileOutcome outcome = verified->outcome;
     if (outcome != missing) {
-        auto done =
-            printed(arguments.has("--json") ? verifyJson(*verified)
-                                            : verifyText(arguments.operands[0], *verified),
-                    out);
+        auto done = printed(arguments.has("--json") ? verifyJson(*verified)
+                                                    : verifyText(arguments.operands[0], *verified),
+                            out);
         const bool sound =
             outcome == ok || outcome == migrated || outcome == inUse || outcome == readOnly;
         if (!done || sound) return done;
