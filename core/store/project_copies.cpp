@@ -140,14 +140,14 @@ Result<void> ProjectFile::copyTo(const std::filesystem::path& target) const {
         const auto copy =
             store::inspect(aside.path(), OpenMode::readOnly, store::PageCheck::always);
         if (!copy) return tl::unexpected(copy.error());
-        if (copy->outcome != FileOutcome::ok ||
-            copy->rows.journal.tipHash() != parts_->journal.tipHash() ||
+        if (copy->outcome != FileOutcome::ok)
+            return tl::unexpected(
+                Problem{"file.damaged", wanted.string(),
+                        "the copy does not read back whole (" + copy->what + "), so " + noCopy,
+                        "try again, or copy to another disk"});
+        if (copy->rows.journal.tipHash() != parts_->journal.tipHash() ||
             copy->rows.seal != parts_->seal)
-            return tl::unexpected(Problem{"file.damaged", wanted.string(),
-                                          "the copy does not read back as the project" +
-                                              (copy->what.empty() ? "" : " (" + copy->what + ")") +
-                                              ", so " + noCopy,
-                                          "try again, or copy to another disk"});
+            return tl::unexpected(store::changedOutsideProblem(parts_->path, noCopy));
     }
     return aside.takeName(noCopy);
 }

@@ -276,6 +276,17 @@ TEST(FaultTest, testAnotherProjectCopiedOverIsNotWrittenTo) {
     EXPECT_EQ(bytesOf(folder / "a"), other);
 }
 
+TEST(FaultTest, testWhatIsNoLongerTheProjectIsNotCopiedAsIt) {
+    const TempFolder folder;
+    auto made = ProjectFile::create(folder / "a", journalOf(9).steps(), "fayline");
+    makeProject(folder / "b", 12);
+    overwriteInPlace(folder / "a", bytesOf(folder / "b"));
+    EXPECT_EQ(made->file->copyTo(folder / "c").error().code, "file.changed_outside");
+    ASSERT_TRUE(ProjectFile::create(folder / "c", made->file->steps(), "fayline"));
+    EXPECT_EQ(ProjectFile::verify(folder / "c")->step, 9);
+    EXPECT_EQ(namesIn(folder.path()), (std::vector<std::string>{"a", "b", "c"}));
+}
+
 /// The hard case: the file copied over is of the same size and the same number of commits, which
 /// is all that SQLite looks at before it trusts the pages it remembers.
 TEST(FaultTest, testSiblingOfTheSameAgeCopiedOverIsNotWrittenTo) {

@@ -84,6 +84,8 @@ class ProjectFile {
     Result<void> append(const Step& step);
 
     /// A whole copy under a new name, checked before it takes that name. Never replaces a file.
+    /// Works while the file is moved or deleted; what was changed outside is not copied (create() a
+    /// file from steps() then, as for steps that could not be written).
     [[nodiscard]] Result<void> copyTo(const std::filesystem::path& target) const;
 
   private:
