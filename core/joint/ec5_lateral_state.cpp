@@ -90,8 +90,8 @@ std::optional<Planes> planesOfJoint(const Prepared& prepared, const Ec5Dowelling
     if (members.size() == 2) {
         const Ec5Dowel dowel{strength[0],
                              strength[1],
-                             members[0].bears,
-                             members[1].bears,
+                             members[0].reaches,
+                             members[1].reaches,
                              dowelling.diameter.value,
                              dowelling.yieldMoment,
                              members[0].given->gap};
@@ -102,8 +102,8 @@ std::optional<Planes> planesOfJoint(const Prepared& prepared, const Ec5Dowelling
     for (std::size_t i = 1; i + 1 < members.size(); ++i) {
         const Ec5Dowel dowel{min(strength[i - 1], strength[i + 1]),
                              strength[i],
-                             min(members[i - 1].bears, members[i + 1].bears),
-                             members[i].bears,
+                             min(members[i - 1].reaches, members[i + 1].reaches),
+                             members[i].reaches,
                              dowelling.diameter.value,
                              dowelling.yieldMoment,
                              max(members[i - 1].given->gap, members[i].given->gap)};

@@ -27,6 +27,7 @@ PreparedMember prepareMember(const JointMember& member, std::vector<std::string>
         prepared.density = characteristicFromTwelve(*prepared.gravityTwelve);
     prepared.thickness = member.thickness - member.counterbore;
     prepared.bears = prepared.thickness;
+    prepared.reaches = prepared.thickness;
     const std::string name = member.name.empty() ? "a member" : member.name;
     if (!member.gravity && prepared.gravity)
         cautions.push_back("specific gravity of " + name +
@@ -84,6 +85,7 @@ void preparePoint(Prepared& prepared) {
     const Length bears =
         deep ? prepared.penetration : max(prepared.penetration - tip / 2.0, Length{});
     last.bears = min(bears, last.thickness);
+    last.reaches = min(prepared.penetration, last.thickness);
     if (prepared.isScrew()) {
         const Length beyond = max(prepared.penetration - last.thickness, Length{});
         prepared.thread =

@@ -17,7 +17,8 @@ struct PreparedMember {
     std::optional<Figure<SpecificGravityTwelve>> gravityTwelve;
     std::optional<Figure<CharacteristicDensity>> density;
     Length thickness;  ///< less the counterbore
-    Length bears;      ///< thickness, or what the point reaches of it
+    Length bears;      ///< US: thickness, or what the point reaches of it less half its taper
+    Length reaches;    ///< Eurocode 5: thickness, or what the point reaches of it
 };
 
 /// A joint with everything worked out that several limit states use.

@@ -51,9 +51,10 @@ void explainMembers(const Prepared& prepared, Basis basis, Trace& trace) {
     for (std::size_t i = 0; i < prepared.members.size(); ++i) {
         const PreparedMember& member = prepared.members[i];
         explainMember(member, basis, trace);
-        if (member.bears != member.thickness)
-            trace.lines.push_back({"l", nameOfMember(member) + ": length that bears", member.bears,
-                                   "", std::nullopt});
+        const Length bears = basis == Basis::us ? member.bears : member.reaches;
+        if (bears != member.thickness)
+            trace.lines.push_back(
+                {"l", nameOfMember(member) + ": length that bears", bears, "", std::nullopt});
         if (i + 1 < prepared.members.size() && member.given->gap.si() > 0.0)
             trace.lines.push_back({"g", "gap behind " + nameOfMember(member), member.given->gap,
                                    "decision", std::nullopt});
