@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "fastener/screw.h"
+#include "joint/screw.h"
 #include "stages.h"
 
 namespace fayline {
@@ -54,7 +54,8 @@ std::optional<FasteningChoice> choiceOf(const FasteningDecisions& decided,
         if (!decided.gauge || !decided.length) return std::nullopt;
         choice.gauge = *decided.gauge;
         choice.diameter = screwBody(Gauge(*decided.gauge));
-        choice.root = screwRoot(Gauge(*decided.gauge));
+        const auto root = screwRootMeasured(Gauge(*decided.gauge));
+        choice.root = root ? root->value : choice.diameter * (2.0 / 3.0);
         return choice;
     }
     if (!decided.diameter || (choice.kind == FasteningKind::drift && !decided.length))
