@@ -37,9 +37,9 @@ DowelModes dowelModes(const DowelInput& input) {
     return modes;
 }
 
-Moment dowelMoment(Stress bendingYield, Length width, Section section) {
+Moment dowelMoment(Stress bendingYield, Length width, DowelSection section) {
     const double cube = std::pow(width.si(), 3);
-    return Moment::fromSi(bendingYield.si() * cube / (section == Section::round ? 6.0 : 4.0));
+    return Moment::fromSi(bendingYield.si() * cube / (section == DowelSection::round ? 6.0 : 4.0));
 }
 
 const ModeLoad& leastMode(const std::vector<ModeLoad>& modes) {

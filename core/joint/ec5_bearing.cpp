@@ -24,10 +24,10 @@ Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGr
     return along / (across * sine * sine + cosine * cosine);
 }
 
-Moment yieldMomentEc5(Stress ultimate, Length width, Section section,
+Moment yieldMomentEc5(Stress ultimate, Length width, DowelSection section,
                       const Ec5Coefficients& coefficients) {
     const double factor =
-        section == Section::round ? coefficients.yieldRound : coefficients.yieldSquare;
+        section == DowelSection::round ? coefficients.yieldRound : coefficients.yieldSquare;
     const double moment_Nmm = factor * inMegapascals(ultimate) *
                               std::pow(inMillimetres(width), coefficients.yieldExponent);
     return newtonMetres(moment_Nmm / 1000.0);

@@ -13,7 +13,7 @@ namespace {
 struct End {
     const PreparedMember* member;
     EndBearing bearing;
-    std::string name;
+    std::string name;  ///< for the clause
 };
 
 std::vector<End> endsOf(const Prepared& prepared) {
@@ -56,12 +56,30 @@ WasherInput washerOf(const Prepared& prepared, const End& end) {
     return input;
 }
 
-void keepWeaker(std::optional<LimitState>& least, std::optional<LimitState> candidate,
-                const std::string& end) {
-    if (!candidate) return;
-    if (least && least->working <= candidate->working) return;
-    least = std::move(candidate);
-    least->clause += "; " + end;
+/// The weaker end under one basis, worked once more for its working when that is wanted.
+template <typename Worker>
+std::optional<LimitState> weakerEnd(const Prepared& prepared, const std::vector<End>& ends,
+                                    Worker worker, Basis basis, JointTraces* traces) {
+    const End* weakest = nullptr;
+    std::optional<LimitState> least;
+    for (const End& end : ends) {
+        auto state = worker(washerOf(prepared, end), nullptr);
+        if (!state || (least && least->working <= state->working)) continue;
+        least = std::move(state);
+        weakest = &end;
+    }
+    if (!least) return least;
+    least->clause += "; " + weakest->name;
+    if (ends.size() == 1)
+        least->outside.emplace_back("the other end's size is not given and not judged");
+    if (traces != nullptr) {
+        Trace& trace = *traceOf(traces, basis, LimitStateKind::washer);
+        trace = {};
+        worker(washerOf(prepared, *weakest), &trace);
+        trace.clause = least->clause;
+        trace.outside = least->outside;
+    }
+    return least;
 }
 
 RodInput rodOf(const Prepared& prepared) {
@@ -84,7 +102,7 @@ std::optional<LimitState> headShear(const Prepared& prepared, Trace* trace) {
     const JointFastener& fastener = prepared.fastener();
     if (!fastener.headHeight || !fastener.metal.shear) return std::nullopt;
     const Figure<Stress>& strength = *fastener.metal.shear;
-    const double perimeter = fastener.section == Section::round ? std::numbers::pi : 4.0;
+    const double perimeter = fastener.section == DowelSection::round ? std::numbers::pi : 4.0;
     const Force apart = strength.value * (prepared.nominal * *fastener.headHeight) * perimeter;
     LimitState state;
     state.kind = LimitStateKind::headShear;
@@ -119,30 +137,10 @@ std::optional<LimitState> headShear(const Prepared& prepared, Trace* trace) {
 EndWash endWash(const Prepared& prepared, JointTraces* traces) {
     EndWash result;
     const std::vector<End> ends = endsOf(prepared);
-    if (ends.empty()) result.why = "no size of head, washer, ring or rove is given";
-    for (const End& end : ends) {
-        const WasherInput input = washerOf(prepared, end);
-        keepWeaker(result.us, washerUs(input), end.name);
-        keepWeaker(result.ec5, washerEc5(input), end.name);
-    }
-    if (!ends.empty())
-        result.why = "no strength across the grain is known for the wood under the ends";
-    if (ends.size() == 1) {
-        for (auto* state : {&result.us, &result.ec5}) {
-            if (*state)
-                (*state)->outside.emplace_back("the other end's size is not given and not judged");
-        }
-    }
-    if (traces == nullptr) return result;
-    for (const End& end : ends) {
-        const WasherInput input = washerOf(prepared, end);
-        const auto us = washerUs(input);
-        if (us && us->working == result.us->working)
-            washerUs(input, traceOf(traces, Basis::us, LimitStateKind::washer));
-        const auto ec5 = washerEc5(input);
-        if (ec5 && ec5->working == result.ec5->working)
-            washerEc5(input, traceOf(traces, Basis::ec5, LimitStateKind::washer));
-    }
+    result.why = ends.empty() ? "no size of head, washer, ring or rove is given"
+                              : "no strength across the grain is known for the wood under the ends";
+    result.us = weakerEnd(prepared, ends, &washerUs, Basis::us, traces);
+    result.ec5 = weakerEnd(prepared, ends, &washerEc5, Basis::ec5, traces);
     return result;
 }
 

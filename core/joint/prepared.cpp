@@ -65,7 +65,7 @@ void prepareRod(Prepared& prepared) {
     prepared.nominal = fastener.diameter;
     prepared.rootKnown = fastener.root.has_value() || !threaded;
     const double solid =
-        fastener.section == Section::square ? std::sqrt(4.0 / std::numbers::pi) : 1.0;
+        fastener.section == DowelSection::square ? std::sqrt(4.0 / std::numbers::pi) : 1.0;
     prepared.root = fastener.root.value_or(fastener.diameter * solid);
     prepared.inEquations =
         fastener.threadBears ? fastener.root.value_or(fastener.diameter) : fastener.diameter;

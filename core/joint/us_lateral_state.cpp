@@ -68,7 +68,7 @@ void kindNotes(const Prepared& prepared, std::vector<std::string>& outside) {
         outside.emplace_back(
             "a bolt of this size is the ceiling: drifts were never tested "
             "sideways (Wood Handbook ch. 8)");
-    if (fastener.section == Section::square)
+    if (fastener.section == DowelSection::square)
         outside.emplace_back("square shank: yield theory with its side as width, extended");
     if (prepared.nominal > inches(1.0))
         outside.emplace_back("thicker than the 1 in the reductions are published for");
@@ -107,6 +107,11 @@ void explainLateral(const Prepared& prepared, const UsReduction& reduction,
                "Z' = min(modes) · C_D · C_M · C_g · C_Δ · C_eg", result.state);
     explainMembers(prepared, Basis::us, trace);
     auto& lines = trace.lines;
+    for (const PreparedMember& member : prepared.members) {
+        if (const auto bearing = bearingUsOf(prepared, member))
+            lines.push_back({"F_e", nameOfMember(member) + ": dowel bearing at its grain angle",
+                             *bearing, "NDS Table 12.3.3, 12.3.4", Standing::derived});
+    }
     lines.push_back(
         {"D",
          prepared.inEquations == prepared.nominal ? "diameter in the equations: the body"

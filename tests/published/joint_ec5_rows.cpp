@@ -32,7 +32,7 @@ Ec5Lateral nailed(const Row& row, const Ec5Coefficients& c) {
                          row.length("t1"),
                          row.length("t2"),
                          d,
-                         yieldMomentEc5(row.stress("ultimate"), d, Section::round, c),
+                         yieldMomentEc5(row.stress("ultimate"), d, DowelSection::round, c),
                          {}};
     return ec5SingleShear(dowel, {}, RopeLimits::roundNail, c);
 }
@@ -71,7 +71,7 @@ double ec5Figure(const Row& row, const Coefficients& coefficients) {
         return at(0) / at(90);
     }
     if (what == "moment" || what == "square") {
-        const Section section = what == "square" ? Section::square : Section::round;
+        const DowelSection section = what == "square" ? DowelSection::square : DowelSection::round;
         return newtonMillimetres(
             yieldMomentEc5(row.stress("ultimate"), row.length("diameter"), section, c));
     }

@@ -99,6 +99,7 @@ TEST(Dowel, PlasticMoments) {
     EXPECT_NEAR(inNewtonMetres(dowelMoment(psi(33000), inches(0.165))) / (pound_N * 0.0254),
                 24.7066875, 1e-9);
     const Stress yield = megapascals(100);
-    EXPECT_NEAR(inNewtonMetres(dowelMoment(yield, millimetres(10), Section::square)), 25.0, 1e-9);
+    EXPECT_NEAR(inNewtonMetres(dowelMoment(yield, millimetres(10), DowelSection::square)), 25.0,
+                1e-9);
     EXPECT_NEAR(inNewtonMetres(dowelMoment(yield, millimetres(10))), 100.0 / 6.0, 1e-9);
 }

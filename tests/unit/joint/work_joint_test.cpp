@@ -214,7 +214,7 @@ TEST(WorkJoint, DriftHoldsAsPublishedAndNoMore) {
 TEST(WorkJoint, RivetIsAnExtensionAndSaysSo) {
     Joint joint = through(2);
     joint.fastener.kind = FastenerKind::rivet;
-    joint.fastener.section = Section::square;
+    joint.fastener.section = DowelSection::square;
     joint.fastener.diameter = millimetres(5);
     joint.fastener.root.reset();
     joint.fastener.head = FastenerEnd::head;
@@ -283,23 +283,38 @@ TEST(WorkJoint, GapReducesBothBasesAndIsFlaggedInOne) {
 }
 
 TEST(WorkJoint, WorkingsEndInTheResult) {
-    JointTraces traces;
-    Joint joint = plankScrew();
-    joint.load = JointLoad{newtons(300), newtons(100)};
-    const auto result = workJoint(joint, &traces);
-    ASSERT_TRUE(result);
-    EXPECT_EQ(*result, work(joint)) << "a trace changes nothing";
-    for (const auto* basis : {&result->us, &result->ec5}) {
-        for (const LimitState& state : basis->states()) {
-            const auto found = traces.find({state.basis, state.kind});
-            ASSERT_NE(found, traces.end()) << nameOf(state.kind);
-            const Trace& trace = found->second;
-            EXPECT_FALSE(trace.formula.empty());
-            EXPECT_EQ(trace.clause, state.clause);
-            EXPECT_EQ(trace.outside, state.outside);
-            EXPECT_EQ(std::get<Force>(trace.lines.back().value), state.working)
-                << nameOf(state.kind);
+    Joint screw = plankScrew();
+    screw.load = JointLoad{newtons(300), newtons(100)};
+    Joint bolt = through(3);
+    bolt.load = screw.load;
+    bolt.fastener.headHeight = inches(0.2);
+    Joint drift = through(2);
+    drift.fastener.kind = FastenerKind::drift;
+    drift.fastener.length = inches(3.5);
+    for (const Joint& joint : {screw, bolt, drift}) {
+        JointTraces traces;
+        const auto result = workJoint(joint, &traces);
+        ASSERT_TRUE(result);
+        EXPECT_EQ(*result, work(joint)) << "a trace changes nothing";
+        for (const auto* basis : {&result->us, &result->ec5}) {
+            for (const LimitState& state : basis->states()) {
+                const auto found = traces.find({state.basis, state.kind});
+                ASSERT_NE(found, traces.end()) << nameOf(state.kind);
+                const Trace& trace = found->second;
+                EXPECT_FALSE(trace.formula.empty());
+                EXPECT_EQ(trace.clause, state.clause);
+                EXPECT_EQ(trace.outside, state.outside);
+                EXPECT_EQ(std::get<Force>(trace.lines.back().value), state.working)
+                    << nameOf(state.kind);
+            }
         }
     }
+    JointTraces traces;
+    EXPECT_TRUE(workJoint(screw, &traces));
     EXPECT_TRUE(traces.contains({Basis::metal, LimitStateKind::driving}));
+    // The bearing of both members is among the lines, so the modes can be done again by hand.
+    const Trace& lateral = traces.at({Basis::us, LimitStateKind::lateral});
+    EXPECT_EQ(std::count_if(lateral.lines.begin(), lateral.lines.end(),
+                            [](const TraceLine& line) { return line.symbol == "F_e"; }),
+              2);
 }

@@ -32,8 +32,8 @@ struct DowelModes {
 DowelModes dowelModes(const DowelInput& input);
 
 /// Plastic moment of the dowel, F_yb·D³/6 round, F_yb·a³/4 square.
-enum class Section { round, square };
-Moment dowelMoment(Stress bendingYield, Length width, Section section = Section::round);
+enum class DowelSection { round, square };
+Moment dowelMoment(Stress bendingYield, Length width, DowelSection section = DowelSection::round);
 
 /// One mode by the name the standard prints, with its load.
 struct ModeLoad {

@@ -18,7 +18,7 @@ Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGr
                       WoodFamily family, const Ec5Coefficients& coefficients = ec5Published);
 
 /// Characteristic yield moment, 0.3·f_u·d^2.6 round and 0.45·f_u·a^2.6 square (8.14, 8.30).
-Moment yieldMomentEc5(Stress ultimate, Length width, Section section,
+Moment yieldMomentEc5(Stress ultimate, Length width, DowelSection section,
                       const Ec5Coefficients& coefficients = ec5Published);
 
 }  // namespace fayline

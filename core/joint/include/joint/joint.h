@@ -83,7 +83,7 @@ struct FastenerMetal {
 
 struct JointFastener {
     FastenerKind kind = FastenerKind::bolt;
-    Section section = Section::round;
+    DowelSection section = DowelSection::round;
     Length diameter;  ///< body; side of a square one. Of a wood screw may be left to the gauge
     std::optional<Gauge> gauge;  ///< of a wood screw
     std::optional<Length> root;  ///< measured, at the thread
