@@ -133,6 +133,7 @@ Result<void> ProjectFile::copyTo(const std::filesystem::path& target) const {
     const auto wanted = std::filesystem::absolute(target);
     if (auto is = nameIsFree(wanted, noCopy); !is) return is;
     store::FileAside aside(wanted);
+    parts_->connection->forgetPages();
     if (auto copied = copyPages(parts_->connection->native(), aside.path()); !copied)
         return tl::unexpected(store::problemOf(copied.error(), wanted, noCopy));
     if (auto synced = aside.sync(noCopy); !synced) return synced;
