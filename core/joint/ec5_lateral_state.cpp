@@ -164,6 +164,8 @@ void explain(const Prepared& prepared, const Ec5Dowelling& dowelling, const Plan
                          planes.embedment[i],
                          dowelling.large ? "EN 1995-1-1 8.31 to 8.33" : "EN 1995-1-1 8.16",
                          dowelling.large ? Standing::fromMemory : Standing::read});
+    const Figure<Stress>& ultimate = *prepared.fastener().metal.ultimate;
+    lines.push_back({"f_u", "least ultimate", ultimate.value, ultimate.source, ultimate.standing});
     lines.push_back({"M_y", "yield moment", dowelling.yieldMoment,
                      "EN 1995-1-1 8.14, 8.30, from the ultimate strength", Standing::read});
     for (const ModeLoad& mode : result.modes)

@@ -44,6 +44,11 @@ struct Prepared {
 
 Prepared prepare(const Joint& joint);
 
+/// US bearing strength of one member under the fastening: measured, or by its gravity times this
+/// factor. Nothing without either.
+std::optional<Stress> bearingUsOf(const Prepared& prepared, const PreparedMember& member,
+                                  double gravityFactor = 1.0);
+
 /// What members and fastening yield at, unreduced or by the divisors given, every gravity times
 /// this factor. Nothing when a member has no figure.
 std::optional<UsLateral> usLateralOf(const Prepared& prepared, Stress bendingYield,

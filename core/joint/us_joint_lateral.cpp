@@ -9,23 +9,24 @@
 namespace fayline {
 namespace {
 
-std::optional<Stress> bearingOf(const PreparedMember& member, Length nominal, double factor) {
+constexpr UsReduction unreduced{1.0, 1.0, 1.0};
+
+}  // namespace
+
+std::optional<Stress> bearingUsOf(const Prepared& prepared, const PreparedMember& member,
+                                  double gravityFactor) {
     if (member.given->bearingUs) return member.given->bearingUs->value;
     if (!member.gravity) return std::nullopt;
     // NDS 12.3.3: in end grain the bearing across the grain counts.
     const Angle angle = member.given->endGrain ? Angle::degrees(90) : member.given->grain;
-    return dowelBearingUs({member.gravity->value.value * factor}, nominal, angle);
+    return dowelBearingUs({member.gravity->value.value * gravityFactor}, prepared.nominal, angle);
 }
-
-constexpr UsReduction unreduced{1.0, 1.0, 1.0};
-
-}  // namespace
 
 std::optional<UsLateral> usLateralOf(const Prepared& prepared, Stress bendingYield,
                                      const UsReduction* reduction, double gravityFactor) {
     std::vector<Stress> bearing;
     for (const PreparedMember& member : prepared.members) {
-        const auto strength = bearingOf(member, prepared.nominal, gravityFactor);
+        const auto strength = bearingUsOf(prepared, member, gravityFactor);
         if (!strength) return std::nullopt;
         bearing.push_back(*strength);
     }
