@@ -2,9 +2,10 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
-#include <QElapsedTimer>
 #include <QScrollBar>
 #include <algorithm>
+#include <array>
+#include <ctime>
 #include <iostream>
 
 #include "sketch/sketch_view.h"
@@ -30,9 +31,19 @@ Drawing manyMarks(int count) {
     return drawing;
 }
 
-double milliseconds(const QElapsedTimer& timer) {
-    return static_cast<double>(timer.nsecsElapsed()) / 1e6;
-}
+/// Work of this thread, so that a busy machine changes nothing.
+class Stopwatch {
+  public:
+    [[nodiscard]] double milliseconds() const { return now() - start_; }
+
+  private:
+    static double now() {
+        timespec time{};
+        clock_gettime(CLOCK_THREAD_CPUTIME_ID, &time);
+        return static_cast<double>(time.tv_sec) * 1e3 + static_cast<double>(time.tv_nsec) / 1e6;
+    }
+    double start_ = now();
+};
 
 TEST(Pan, SixThousandMarksFollowTheHand) {
     SketchView view;
@@ -43,14 +54,13 @@ TEST(Pan, SixThousandMarksFollowTheHand) {
     QApplication::processEvents();
     std::vector<double> steps_ms;
     for (int i = 0; i < 150; ++i) {
-        QElapsedTimer timer;
-        timer.start();
+        const Stopwatch timer;
         view.horizontalScrollBar()->setValue(view.horizontalScrollBar()->value() +
                                              (i < 75 ? 12 : -12));
         view.verticalScrollBar()->setValue(view.verticalScrollBar()->value() +
                                            (i % 50 < 25 ? 7 : -7));
         view.viewport()->repaint();
-        steps_ms.push_back(milliseconds(timer));
+        steps_ms.push_back(timer.milliseconds());
         for (int k = 0; k < 4; ++k)
             QApplication::processEvents();  // the time between two moves of a hand
     }
@@ -59,22 +69,21 @@ TEST(Pan, SixThousandMarksFollowTheHand) {
               << steps_ms[112] << " ms, 95 % below " << steps_ms[142] << " ms, worst "
               << steps_ms.back() << " ms\n";
     EXPECT_LT(steps_ms[75], 5.0);
-    EXPECT_LT(steps_ms[112], 5.0);
+    EXPECT_LT(steps_ms[142], 5.0);
 
-    QElapsedTimer timer;
-    timer.start();
+    Stopwatch watch;
     view.setSelected(QStringLiteral("P.2000"));
     view.viewport()->repaint();
-    std::cout << "choosing: " << milliseconds(timer) << " ms\n";
-    timer.restart();
+    std::cout << "choosing: " << watch.milliseconds() << " ms\n";
+    watch = Stopwatch();
     view.setZoom(2.0);
     view.viewport()->repaint();
-    std::cout << "whole view painted anew: " << milliseconds(timer) << " ms\n";
-    timer.restart();
+    std::cout << "whole view painted anew: " << watch.milliseconds() << " ms\n";
+    watch = Stopwatch();
     int hits = 0;
     for (int i = 0; i < 100; ++i) hits += view.idAt({10 * i, 200}) ? 1 : 0;
     EXPECT_GT(hits, 10);
-    std::cout << "finding what lies under the pointer: " << milliseconds(timer) / 100.0 << " ms\n";
+    std::cout << "finding what lies under the pointer: " << watch.milliseconds() / 100.0 << " ms\n";
 }
 
 }  // namespace
