@@ -76,6 +76,7 @@ void Desk::adopt(std::unique_ptr<StoreThread> store) {
     emit resultsChanged();
     emit settledChanged(settledMark());
     emit troubleChanged();
+    emit projectArrived();
 }
 
 int Desk::close() {
@@ -92,6 +93,7 @@ int Desk::close() {
     emit resultsChanged();
     emit settledChanged(settledMark());
     emit troubleChanged();
+    emit projectArrived();
     return left;
 }
 

@@ -42,6 +42,7 @@ FieldRow::FieldRow(Desk& desk, std::string what, QWidget* parent)
         connect(choices_, &QComboBox::activated, this, &FieldRow::commit);
     } else {
         entry_ = new QLineEdit;
+        entry_->setTextMargins(4, 0, 2, 0);
         field = entry_;
     }
     label_->setText(name);
@@ -65,7 +66,8 @@ FieldRow::FieldRow(Desk& desk, std::string what, QWidget* parent)
     layout->addWidget(below_, 1, 1, 1, 2);
     layout->setColumnStretch(0, 5);
     layout->setColumnStretch(1, 7);
-    layout->setColumnMinimumWidth(2, fontMetrics().horizontalAdvance(QStringLiteral("lb/ft3")) + 2);
+    layout->setColumnMinimumWidth(
+        2, fontMetrics().horizontalAdvance(QStringLiteral("= 16'-10-15/16\"")) + 2);
 
     connect(entry_, &QLineEdit::editingFinished, this, &FieldRow::commit);
     connect(entry_, &QLineEdit::textEdited, this, [this] { object({}); });
@@ -84,6 +86,20 @@ QString FieldRow::standing() const {
                                : asText(decided->second);
 }
 
+/// The value in the builder's units where it was typed in others; else the unit a bare number
+/// takes.
+QString FieldRow::beside() const {
+    const UnitSystem units = speechOf(desk_.project()).units;
+    const QString unit = unitOf(*field_, units);
+    const auto decided = desk_.journal().decided().find(what_);
+    if (unit.isEmpty() || decided == desk_.journal().decided().end()) return unit;
+    const auto plain = [](const QString& words) { return QString(words).remove(QLatin1Char(' ')); };
+    const QString shown = showTyped(decided->second, *field_, units, UnitMark::shown);
+    const bool same = plain(asText(decided->second)).endsWith(plain(unit)) ||
+                      plain(shown) == plain(asText(decided->second));
+    return same ? QString() : tr("= %1").arg(shown);
+}
+
 bool FieldRow::isTouched() const {
     return entry_->text() != shown_;
 }
@@ -97,7 +113,7 @@ void FieldRow::follow() {
         entry_->setPlaceholderText(rule.from.isEmpty() ? rule.value
                                                        : tr("%1 · %2").arg(rule.value, rule.from));
     }
-    unit_->setText(unitOf(*field_, speechOf(desk_.project()).units));
+    unit_->setText(beside());
     if (choices_ != nullptr)
         choices_->offer(choicesFor(*field_, desk_.catalogue(), desk_.project()));
     setEnabled(desk_.isOpen() && !desk_.isReadOnly());
@@ -142,7 +158,7 @@ void FieldRow::object(const QString& says) {
         edge.setColor(QPalette::Mid, coloursFor(palette()).refused);
         edge.setColor(QPalette::Highlight, coloursFor(palette()).refused);
     }
-    entry_->setPalette(edge);
+    (choices_ != nullptr ? static_cast<QWidget*>(choices_) : entry_)->setPalette(edge);
     emit said(says);
 }
 
@@ -153,6 +169,14 @@ void FieldRow::revert() {
 }
 
 bool FieldRow::eventFilter(QObject* object, QEvent* event) {
+    if (object == entry_ && event->type() == QEvent::ShortcutOverride && !isTouched()) {
+        // Nothing typed: undo and redo are the project's.
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+            event->ignore();
+            return true;
+        }
+    }
     if (object == entry_ && event->type() == QEvent::KeyPress &&
         static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && isTouched()) {
         revert();

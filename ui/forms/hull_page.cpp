@@ -12,7 +12,7 @@
 namespace fayline {
 
 HullPage::HullPage(Desk& desk, QWidget* parent)
-    : QWidget(parent), scroll_(new QScrollArea), offsets_(new OffsetsCard(desk)) {
+    : Page(parent), scroll_(new QScrollArea), offsets_(new OffsetsCard(desk)) {
     auto* missing = new MissingList(desk);
     auto* left = new QVBoxLayout;
     auto* right = new QVBoxLayout;
@@ -20,7 +20,6 @@ HullPage::HullPage(Desk& desk, QWidget* parent)
         auto* card = new FieldForm(desk, title, section);
         forms_.push_back(card);
         column->addWidget(card);
-        connect(card, &FieldForm::said, this, &HullPage::said);
     };
     form(left, tr("Hull"), "hull");
     form(left, tr("Keel timber"), "keel");
@@ -52,7 +51,8 @@ HullPage::HullPage(Desk& desk, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(scroll_);
 
-    connect(missing, &MissingList::wanted, this, &HullPage::show);
+    setFocusProxy(forms_.front()->rows().front()->entry());
+    connect(missing, &MissingList::wanted, this, &HullPage::showField);
     connect(missing, &MissingList::stationsWanted, this, [this] { emit stationsWanted({}); });
     connect(offsets_, &OffsetsCard::stopped, this, &HullPage::stopped);
 }
@@ -64,7 +64,7 @@ FieldRow* HullPage::row(const std::string& what) const {
     return nullptr;
 }
 
-void HullPage::show(const QString& what) {
+void HullPage::showField(const QString& what) {
     const std::string name = what.toStdString();
     if (FieldRow* found = row(name)) {
         scroll_->ensureWidgetVisible(found, 40, 80);
@@ -81,9 +81,14 @@ void HullPage::show(const QString& what) {
         emit stationsWanted(what.section(QLatin1Char('.'), 0, 0));
 }
 
-void HullPage::commit() {
+void HullPage::settle() {
     for (FieldForm* form : forms_) form->commit();
 }
+
+bool HullPage::does(PageCommand) const {
+    return false;
+}
+void HullPage::run(PageCommand) {}
 
 bool HullPage::importOffsets(const QString& file) {
     return offsets_->importFrom(file);

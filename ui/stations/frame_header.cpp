@@ -23,7 +23,7 @@ QSize FrameHeader::sizeHint() const {
     QFont bold = font();
     bold.setBold(true);
     const QFontMetrics metrics(bold);
-    return {metrics.horizontalAdvance(QStringLiteral("F888")) + metrics.ascent() + 3 * pad,
+    return {metrics.horizontalAdvance(QStringLiteral("F88")) + metrics.ascent() + 3 * pad,
             QHeaderView::sizeHint().height()};
 }
 

@@ -43,6 +43,7 @@ void judge(Hold& hold, const Results& results, const std::string& id, Basis lead
     if (first == nullptr || other == nullptr || !first->margin || !other->margin) return;
     const double ratio = *first->margin / *other->margin;
     if (first->status == other->status && ratio < muchApart && ratio > 1.0 / muchApart) return;
+    hold.dissentMatters = first->status != other->status;
     hold.dissent = tr("The bases differ: %1 %2 %3, %4 %5 %6 (%7).")
                        .arg(basisWords(leading), marginWords(*first), statusWord(first->status),
                             basisWords(second), marginWords(*other), statusWord(other->status),

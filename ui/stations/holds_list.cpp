@@ -89,7 +89,8 @@ class HoldDelegate : public QStyledItemDelegate {
         };
         line(hold.why, option.palette.color(QPalette::Text));
         line(hold.size, colours.muted);
-        line(hold.dissent, statusInk(Status::near, option.palette).ink);
+        line(hold.dissent,
+             hold.dissentMatters ? statusInk(Status::near, option.palette).ink : colours.muted);
         if (hold.check != nullptr) line(HoldsList::tr("show working ›"), colours.link);
         line(hold.cureWords, colours.link);
         return y + pad - option.rect.top();
@@ -157,6 +158,15 @@ void HoldsList::keyPressEvent(QKeyEvent* event) {
         return;
     }
     QListView::keyPressEvent(event);
+}
+
+void HoldsList::paintEvent(QPaintEvent* event) {
+    QListView::paintEvent(event);
+    if (model_.rowCount() > 0) return;
+    QPainter painter(viewport());
+    painter.setPen(coloursFor(palette()).muted);
+    painter.drawText(viewport()->rect(),
+                     static_cast<int>(Qt::AlignTop | Qt::AlignLeft) | Qt::TextWordWrap, emptyText_);
 }
 
 void HoldsList::resizeEvent(QResizeEvent* event) {

@@ -35,6 +35,8 @@ class HoldsList : public QListView {
     explicit HoldsList(QWidget* parent = nullptr);
 
     void setHolds(std::vector<Hold> holds, std::shared_ptr<const Results> results);
+    /// What is said where nothing holds.
+    void setEmptyText(const QString& words) { emptyText_ = words; }
     [[nodiscard]] HoldsModel& holds() { return model_; }
 
   signals:
@@ -44,11 +46,13 @@ class HoldsList : public QListView {
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
   private:
     void act(const QModelIndex& index);
 
     HoldsModel model_;
+    QString emptyText_;
 };
 
 }  // namespace fayline

@@ -58,9 +58,9 @@ Cell worstCell(const Results& results, const StationRow& row, Basis leading) {
     if (worst == nullptr) return cell;
     cell.status = worst->status;
     const bool several = row.bolts.size() > 1;
-    cell.shown =
-        checkLine(*worst) + (several ? QStringLiteral(" (%1)").arg(asText(worst->id)) : QString());
-    cell.from = asText(worst->why);
+    cell.shown = shortCheckLine(*worst) +
+                 (several ? QStringLiteral(" (%1)").arg(asText(worst->id)) : QString());
+    cell.from = worst->why.empty() ? checkLine(*worst) : asText(worst->why);
     return cell;
 }
 

@@ -2,6 +2,8 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QDataStream>
+#include <QIODevice>
 #include <QKeyEvent>
 #include <QLabel>
 #include <algorithm>
@@ -38,7 +40,6 @@ StationsView::StationsView(StationsModel& model, QWidget* parent)
     setWordWrap(false);
     setFrameShape(QFrame::NoFrame);
     setAccessibleName(tr("Stations, a row per frame"));
-    horizontalHeader()->setStretchLastSection(true);
     corner_->setContentsMargins(8, 0, 0, 0);
     corner_->setAutoFillBackground(true);
     corner_->setBackgroundRole(QPalette::AlternateBase);
@@ -55,19 +56,60 @@ StationsView::StationsView(StationsModel& model, QWidget* parent)
     connect(&model_, &QAbstractItemModel::modelAboutToBeReset, this,
             [this] { delegate_->settleEditor(); });
     connect(&model_, &QAbstractItemModel::modelReset, this, &StationsView::keepCurrent);
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this, [this](int column) {
+        if (column == columnCount - 1) return;
+        if (QGuiApplication::mouseButtons() != Qt::NoButton) ownWidths_ = true;
+        fitLast();
+    });
     connect(horizontalHeader(), &QHeaderView::geometriesChanged, this, &StationsView::placeCorner);
 }
 
+/// Every column as wide as its heading's longest word and what stands in it, within reason; the
+/// last takes what is left.
 void StationsView::resetWidths() {
+    constexpr int mostLetters = 18;
+    constexpr int leastLetters = 5;
+    constexpr int pad = 14;
     const QFontMetrics metrics(font());
-    const auto letters = [&](int count) { return metrics.averageCharWidth() * count + 16; };
-    const std::array<int, columnCount> counts = {8, 9, 7, 7, 12, 7, 7, 17, 8, 8, 24};
-    for (int i = 0; i < columnCount; ++i)
-        setColumnWidth(i, letters(counts[static_cast<std::size_t>(i)]));
-    verticalHeader()->setDefaultSectionSize(metrics.height() + 14);
+    QFont bold = font();
+    bold.setBold(true);
+    const QFontMetrics heads(bold);
+    for (int i = 0; i < columnCount - 1; ++i) {
+        int wide = leastLetters * metrics.averageCharWidth();
+        for (int row = 0; row < model_.rowCount(); ++row) {
+            wide = std::max(wide, metrics.horizontalAdvance(
+                                      model_.row(row).cells[static_cast<std::size_t>(i)].shown));
+        }
+        wide = std::min(wide, mostLetters * metrics.averageCharWidth());
+        for (const QString& word : titleOf(static_cast<Column>(i)).split(QLatin1Char(' '))) {
+            wide = std::max(wide, heads.horizontalAdvance(word));
+        }
+        setColumnWidth(i, wide + pad);
+    }
+    verticalHeader()->setDefaultSectionSize(metrics.height() + 12);
+    fitLast();
+}
+
+QByteArray StationsView::widths() const {
+    QByteArray state;
+    QDataStream stream(&state, QIODevice::WriteOnly);
+    stream << font().pointSize() << ownWidths_ << horizontalHeader()->saveState();
+    return state;
+}
+
+void StationsView::setWidths(const QByteArray& state) {
+    int size = 0;
+    bool own = false;
+    QByteArray header;
+    QDataStream stream(state);
+    stream >> size >> own >> header;
+    if (stream.status() != QDataStream::Ok || !own || size != font().pointSize()) return;
+    ownWidths_ = horizontalHeader()->restoreState(header);
+    fitLast();
 }
 
 void StationsView::keepCurrent() {
+    if (!ownWidths_) resetWidths();
     if (model_.rowCount() == 0) return;
     const int column = currentIndex().isValid() ? currentIndex().column() : 0;
     const int row = std::max(0, model_.rowOf(frame_));
@@ -82,7 +124,11 @@ QString StationsView::frame() const {
 void StationsView::setFrame(const QString& frame) {
     const int row = model_.rowOf(frame);
     if (row < 0 || row == currentIndex().row()) return;
-    setCurrentIndex(model_.index(row, std::max(0, currentIndex().column())));
+    const QModelIndex index = model_.index(row, std::max(0, currentIndex().column()));
+    const bool inView =
+        viewport()->rect().contains(0, visualRect(index).bottom()) && visualRect(index).top() >= 0;
+    setCurrentIndex(index);
+    if (!inView) scrollTo(index, QAbstractItemView::PositionAtCenter);
 }
 
 void StationsView::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
@@ -325,12 +371,43 @@ void StationsView::fillDown() {
         emit said(tr("%n cell(s) passed over: they cannot be filled.", nullptr, passed));
 }
 
+StationsView::Found StationsView::find(const QString& text, bool forward) {
+    const int cells = model_.rowCount() * model_.columnCount();
+    if (text.isEmpty() || cells == 0) return {};
+    const int at = currentIndex().row() * model_.columnCount() + currentIndex().column();
+    for (int i = 1; i <= cells; ++i) {
+        const int raw = forward ? at + i : at - i;
+        const int there = (raw % cells + cells) % cells;
+        const int row = there / model_.columnCount();
+        const int column = there % model_.columnCount();
+        const bool inFrame =
+            column == 0 &&
+            QString::fromStdString(model_.row(row).frame).compare(text, Qt::CaseInsensitive) == 0;
+        const QModelIndex index = model_.index(row, column);
+        if (!inFrame && !index.data(Qt::DisplayRole).toString().contains(text, Qt::CaseInsensitive))
+            continue;
+        setCurrentIndex(index);
+        if (raw >= 0 && raw < cells) return {true, {}};
+        return {true, forward ? tr("from the top again") : tr("from the bottom again")};
+    }
+    return {false, tr("not found")};
+}
+
 void StationsView::placeCorner() {
     corner_->setGeometry(0, 0, verticalHeader()->width(), horizontalHeader()->height());
 }
 
+/// The last column takes the room that is left, but no less than its words need.
+void StationsView::fitLast() {
+    int others = 0;
+    for (int i = 0; i < columnCount - 1; ++i) others += columnWidth(i);
+    const int least = fontMetrics().averageCharWidth() * 22;
+    setColumnWidth(columnCount - 1, std::max(least, viewport()->width() - others));
+}
+
 void StationsView::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
+    fitLast();
     placeCorner();
 }
 
@@ -340,6 +417,7 @@ void StationsView::changeEvent(QEvent* event) {
         QFont bold = font();
         bold.setBold(true);
         corner_->setFont(bold);
+        ownWidths_ = false;
         resetWidths();
     }
 }

@@ -30,6 +30,16 @@ class StationsView : public QTableView {
     [[nodiscard]] QString frame() const;
     void setFrame(const QString& frame);
     void resetWidths();
+    /// The columns as the user drew them, and with which text size; others are not restored.
+    [[nodiscard]] QByteArray widths() const;
+    void setWidths(const QByteArray& state);
+
+    struct Found {
+        bool found = false;
+        QString says;  ///< "from the top again", "not found"; may be empty
+    };
+    /// Goes to the next cell, or frame, that holds the text.
+    Found find(const QString& text, bool forward);
 
   signals:
     void frameChosen(const QString& frame);
@@ -52,10 +62,12 @@ class StationsView : public QTableView {
     void decideAll(const std::vector<CellText>& texts, const QString& refusal);
     [[nodiscard]] QModelIndexList selectedCells() const;
     void placeCorner();
+    void fitLast();
 
     StationsModel& model_;
     CellDelegate* delegate_;
     QString frame_;
+    bool ownWidths_ = false;  ///< the user drew the columns
     QLabel* corner_;
 };
 

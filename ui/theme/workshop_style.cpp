@@ -43,6 +43,9 @@ void WorkshopStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* 
     switch (element) {
         case PE_PanelLineEdit: {
             if (widget != nullptr && widget->property("bare").toBool()) return;
+            const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
+            if (frame != nullptr && frame->lineWidth == 0)
+                return;  // part of something that has an edge
             const bool focus = focused(*option);
             box(*painter, option->rect, option->palette.brush(QPalette::Base),
                 option->palette.color(focus ? QPalette::Highlight : QPalette::Mid),
@@ -72,6 +75,30 @@ void WorkshopStyle::drawControl(ControlElement element, const QStyleOption* opti
         return;
     }
     QProxyStyle::drawControl(element, option, painter, widget);
+}
+
+void WorkshopStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
+                                       QPainter* painter, const QWidget* widget) const {
+    const auto* combo = qstyleoption_cast<const QStyleOptionComboBox*>(option);
+    if (control != CC_ComboBox || combo == nullptr) {
+        QProxyStyle::drawComplexControl(control, option, painter, widget);
+        return;
+    }
+    const bool focus = focused(*option);
+    const auto ground = combo->editable ? QPalette::Base : QPalette::Button;
+    box(*painter, option->rect, option->palette.brush(ground),
+        option->palette.color(focus ? QPalette::Highlight : QPalette::Mid), focus ? 2.0 : 1.0);
+    const QRect arrow = subControlRect(CC_ComboBox, option, SC_ComboBoxArrow, widget);
+    const QPointF middle = QRectF(arrow).center();
+    QPen pen(option->palette.color(QPalette::Text), 1.5);
+    pen.setCapStyle(Qt::RoundCap);
+    pen.setJoinStyle(Qt::RoundJoin);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(pen);
+    painter->drawPolyline(
+        QPolygonF({middle + QPointF(-4, -2), middle + QPointF(0, 2), middle + QPointF(4, -2)}));
+    painter->restore();
 }
 
 int WorkshopStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,

@@ -81,6 +81,21 @@ QString checkLine(const Check& check) {
              asText(titleOf(check.loadCase)));
 }
 
+QString shortCheckLine(const Check& check) {
+    const QString state = check.limitState == LimitStateKind::combined
+                              ? tr("rod + shear")
+                              : limitStateWords(check.limitState);
+    switch (check.loadCase) {
+        case LoadCase::knockdownPort:
+            return tr("%1 %2, knockdown port").arg(marginWords(check), state);
+        case LoadCase::knockdownStarboard:
+            return tr("%1 %2, knockdown stbd").arg(marginWords(check), state);
+        case LoadCase::groundingUp:
+            return tr("%1 %2, grounding").arg(marginWords(check), state);
+    }
+    return checkLine(check);
+}
+
 QString plainSentence(const Check& check, UnitSystem units) {
     if (check.status == Status::unloaded) return tr("This case puts no load on it.");
     if (!check.margin || !check.demand || !check.working) {

@@ -46,7 +46,7 @@ RuleText hullRule(const Asked& asked) {
                 tr("what floats at the waterline")};
     }
     if (asked.name == "units") return {tr("inches"), tr("until decided")};
-    if (asked.name == "basis") return {QStringLiteral("us"), tr("until decided")};
+    if (asked.name == "basis") return {tr("US"), tr("until decided")};
     return {};
 }
 

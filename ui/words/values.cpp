@@ -23,6 +23,11 @@ LengthStyle styleFor(bool place, UnitSystem units) {
     return place ? LengthStyle::feetInches : LengthStyle::inchFractions;
 }
 
+/// Places are read off a tape; sizes are shown as finely as rods and drills are sold.
+LengthStep stepFor(bool place) {
+    return place ? LengthStep{16, 2} : LengthStep{};
+}
+
 /// Whether the text fails for want of a unit and reads once it has one.
 bool wantsUnit(const Field& field, const std::string& typed, const std::string& complete) {
     const auto bare = readValue(field, typed, "");
@@ -75,14 +80,15 @@ QString showLength(Length length, const Field& field, UnitSystem units, UnitMark
     const bool place = isPlace(field);
     // Feet and inches without their marks cannot be read.
     const bool marked = place && units == UnitSystem::inches;
-    return asText(displayLength(length, styleFor(place, units), marked ? UnitMark::shown : mark));
+    return asText(displayLength(length, styleFor(place, units), marked ? UnitMark::shown : mark,
+                                stepFor(place)));
 }
 
 QString showSize(Length length, UnitSystem units) {
     return asText(displayLength(length, styleFor(false, units)));
 }
 QString showPlace(Length length, UnitSystem units) {
-    return asText(displayLength(length, styleFor(true, units)));
+    return asText(displayLength(length, styleFor(true, units), UnitMark::shown, stepFor(true)));
 }
 
 QString showValue(const Value& value, const Field& field, UnitSystem units, UnitMark mark) {
@@ -91,7 +97,7 @@ QString showValue(const Value& value, const Field& field, UnitSystem units, Unit
         UnitSystem units;
         UnitMark mark;
         QString operator()(Length v) const { return showLength(v, field, units, mark); }
-        QString operator()(Mass v) const { return asText(displayMass(v, units, 5)); }
+        QString operator()(Mass v) const { return asText(displayMass(v, units, 4)); }
         QString operator()(Density v) const { return asText(displayDensity(v, units, 4)); }
         QString operator()(Stress v) const { return asText(displayStress(v, units, 4)); }
         QString operator()(double v) const { return QString::number(v, 'g', 6); }

@@ -18,6 +18,7 @@ QString force(const std::optional<Force>& value, UnitSystem units) {
 }
 QString band(const std::optional<Band>& value, UnitSystem units) {
     if (!value) return tr("no source");
+    if (value->low == value->high) return asText(displayForce(value->low, units));
     return tr("%1 to %2")
         .arg(asText(displayForce(value->low, units)), asText(displayForce(value->high, units)));
 }

@@ -90,6 +90,8 @@ class Desk : public QObject {
     /// Another project, or none, is on the desk.
     void projectChanged();
     void resultsChanged();
+    /// After all the rest of another project, or none, has been told.
+    void projectArrived();
     void decisionsChanged(const QStringList& whats);
     void settledChanged(const QString& mark);
     /// Saving fails, or works again.

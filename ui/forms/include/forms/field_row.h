@@ -9,9 +9,10 @@
 
 class QLabel;
 class QLineEdit;
-class QVBoxLayout;
 
 namespace fayline {
+
+class ChoiceBox;
 
 /// One decision in a form: label, what was typed or what the rule gives, unit, and below it why an
 /// entry was not taken. An entry that is not taken stays visible; the old value stays in force. An
@@ -43,6 +44,7 @@ class FieldRow : public QWidget {
     void object(const QString& says);
     void revert();
     [[nodiscard]] QString standing() const;
+    [[nodiscard]] QString beside() const;
     [[nodiscard]] bool isTouched() const;
 
     Desk& desk_;
@@ -50,7 +52,7 @@ class FieldRow : public QWidget {
     const Field* field_;
     QLabel* label_;
     QLineEdit* entry_ = nullptr;
-    class ChoiceBox* choices_ = nullptr;
+    ChoiceBox* choices_ = nullptr;
     QLabel* unit_;
     QLabel* below_;
     QString shown_;  ///< what the field was last filled with

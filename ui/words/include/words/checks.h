@@ -18,6 +18,8 @@ QString basisWords(Basis basis);
 QString marginWords(const Check& check);
 /// "×0.84 rod, knocked down to port".
 QString checkLine(const Check& check);
+/// The same for narrow places: "×0.84 rod + shear, knockdown port".
+QString shortCheckLine(const Check& check);
 /// Demand, what can be carried and what that means, as one or two plain sentences.
 QString plainSentence(const Check& check, UnitSystem units);
 

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <QString>
+#include <QTemporaryDir>
+#include <memory>
+
+#include "desk/desk.h"
+#include "window/run.h"
+
+namespace fayline::test {
+
+std::shared_ptr<const Catalogue> catalogue();
+
+/// The services the program gives its window; the clock stands still at 2026-11-25 10:42:07.
+WindowServices services();
+DeskSetup deskSetup();
+
+/// The demo hull in a folder of its own.
+class DemoFile {
+  public:
+    DemoFile();
+    [[nodiscard]] QString path() const {
+        return folder_.filePath(QStringLiteral("hollin.fayline"));
+    }
+    [[nodiscard]] QString folder() const { return folder_.path(); }
+
+  private:
+    QTemporaryDir folder_;
+};
+
+/// The text decided now; "" where the rule stands.
+QString decided(const Desk& desk, const char* what);
+
+}  // namespace fayline::test

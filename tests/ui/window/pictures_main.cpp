@@ -1,0 +1,59 @@
+// Writes pictures of the window on the demo hull into a folder, for looking at: both pages, light
+// and dark.
+#include <QApplication>
+#include <QDir>
+#include <iostream>
+
+#include "services.h"
+#include "store/project_file.h"
+#include "window/pictures.h"
+
+int main(int argc, char** argv) {
+    using namespace fayline;
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(argc, argv);
+    const QDir folder(argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("."));
+    const test::DemoFile demo;
+    std::vector<PictureWish> wishes;
+    for (const bool dark : {false, true}) {
+        const QString look = dark ? QStringLiteral("dark") : QStringLiteral("light");
+        const auto wish = [&](const QString& name, const QString& page, const QString& frame,
+                              bool working) {
+            PictureWish made;
+            made.project = demo.path();
+            made.picture = folder.filePath(name + QLatin1Char('-') + look + QStringLiteral(".png"));
+            made.page = page;
+            made.frame = frame;
+            made.working = working;
+            made.dark = dark;
+            wishes.push_back(made);
+        };
+        wish(QStringLiteral("stations"), QStringLiteral("stations"), QStringLiteral("F20"), false);
+        wish(QStringLiteral("working"), QStringLiteral("stations"), QStringLiteral("F20"), true);
+        wish(QStringLiteral("hull"), QStringLiteral("hull"), {}, false);
+    }
+    PictureWish start;
+    start.picture = folder.filePath(QStringLiteral("start.png"));
+    wishes.push_back(start);
+    PictureWish large;
+    large.project = demo.path();
+    large.picture = folder.filePath(QStringLiteral("stations-large.png"));
+    large.frame = QStringLiteral("F18");
+    large.textSize = 14;
+    wishes.push_back(large);
+    const QString empty = QDir(demo.folder()).filePath(QStringLiteral("empty.fayline"));
+    if (!ProjectFile::create(empty.toStdString(), {}, "fayline test")) return 1;
+    for (const char* page : {"hull", "stations"}) {
+        PictureWish first;
+        first.project = empty;
+        first.page = QString::fromLatin1(page);
+        first.picture =
+            folder.filePath(QStringLiteral("empty-") + first.page + QStringLiteral(".png"));
+        wishes.push_back(first);
+    }
+    if (const auto saved = savePictures(application, test::services(), wishes); !saved) {
+        std::cerr << saved.error().line() << "\n";
+        return 1;
+    }
+    return 0;
+}

@@ -1,0 +1,417 @@
+#include "stations/stations_page.h"
+
+#include <QDataStream>
+#include <QEvent>
+#include <QIODevice>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "find_bar.h"
+#include "forms/field_form.h"
+#include "holds_list.h"
+#include "pictures.h"
+#include "sketch/sketch_view.h"
+#include "stations_model.h"
+#include "stations_view.h"
+#include "theme/card.h"
+#include "words/checks.h"
+#include "words/values.h"
+#include "working/working_panel.h"
+
+namespace fayline {
+namespace {
+
+/// Pixels the working asks for.
+constexpr int widestSide = 480;
+
+enum Side { sectionAndHolds, workingSide, detailsSide };
+
+DrawFormat formatFor(const SketchRoom& room, UnitSystem units) {
+    return {room.size, room.letterMm, units, std::nullopt};
+}
+
+QLabel* wrapped() {
+    auto* label = new QLabel;
+    label->setWordWrap(true);
+    return label;
+}
+
+}  // namespace
+
+StationsPage::StationsPage(Desk& desk, QWidget* parent)
+    : Page(parent),
+      desk_(desk),
+      model_(new StationsModel(desk, this)),
+      grid_(new StationsView(*model_)),
+      profile_(new SketchView),
+      section_(new SketchView),
+      holds_(new HoldsList),
+      working_(new WorkingPanel),
+      find_(new FindBar),
+      sectionCard_(new Card),
+      holdsCard_(new Card(tr("What holds here"))),
+      gridOrWords_(new QStackedWidget),
+      side_(new QStackedWidget),
+      details_(new QScrollArea),
+      all_(new QPushButton(tr("All &decisions here ›"))),
+      missing_(wrapped()),
+      line_(wrapped()),
+      nothing_(wrapped()),
+      across_(new QSplitter(Qt::Horizontal)),
+      upright_(new QSplitter(Qt::Vertical)) {
+    auto* profileCard = new Card(tr("Side profile"));
+    profile_->setAccessibleName(tr("Side profile"));
+    profile_->setFrameShape(QFrame::NoFrame);
+    profile_->setMinimumHeight(120);
+    profileCard->contents()->addWidget(profile_);
+    profile_->setMaker([this](const SketchRoom& room) {
+        return profileDrawing(profileOf(desk_), formatFor(room, speechOf(desk_.project()).units));
+    });
+    section_->setMaker([this](const SketchRoom& room) {
+        return sectionDrawing(sectionOf(desk_, frame().toStdString()),
+                              formatFor(room, speechOf(desk_.project()).units));
+    });
+
+    across_->addWidget(makeGrid());
+    across_->addWidget(makeSide());
+    across_->setStretchFactor(0, 1);
+    across_->setStretchFactor(1, 0);
+    across_->setSizes({920, 300});
+    upright_->addWidget(profileCard);
+    upright_->addWidget(across_);
+    upright_->setStretchFactor(0, 0);
+    upright_->setStretchFactor(1, 1);
+    upright_->setSizes({270, 500});
+    for (QSplitter* splitter : {across_, upright_}) {
+        splitter->setHandleWidth(12);
+        splitter->setChildrenCollapsible(false);
+    }
+
+    auto* caution = wrapped();
+    const auto cautions = standingCautions();
+    caution->setText(
+        tr("%1 <a href=\"more\">All cautions</a>").arg(asText(cautions.front()).toHtmlEscaped()));
+    caution->setForegroundRole(QPalette::PlaceholderText);
+    connect(caution, &QLabel::linkActivated, this, &StationsPage::cautionsWanted);
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(12, 12, 12, 8);
+    layout->setSpacing(8);
+    layout->addWidget(upright_, 1);
+    layout->addWidget(caution);
+    setFocusProxy(grid_);
+    connectParts();
+    refresh();
+    frameChosen(frame());
+}
+
+QWidget* StationsPage::makeGrid() {
+    auto* card = new Card;
+    card->contents()->setSpacing(6);
+    nothing_->setAlignment(Qt::AlignCenter);
+    nothing_->setText(
+        tr("No frames yet. Decide how many there are, where the first stands, and their room and "
+           "space, "
+           "on the <a href=\"frames.count\">Hull page</a>."));
+    connect(nothing_, &QLabel::linkActivated, this, &StationsPage::hullWanted);
+    connect(missing_, &QLabel::linkActivated, this, &StationsPage::hullWanted);
+    connect(line_, &QLabel::linkActivated, this, [this] {
+        grid_->setCurrentIndex(model_->firstRefused());
+        grid_->setFocus();
+    });
+    line_->setForegroundRole(QPalette::PlaceholderText);
+    gridOrWords_->addWidget(grid_);
+    gridOrWords_->addWidget(nothing_);
+    card->contents()->addWidget(missing_);
+    card->contents()->addWidget(gridOrWords_, 1);
+    card->contents()->addWidget(find_);
+    card->contents()->addWidget(line_);
+    return card;
+}
+
+QWidget* StationsPage::makeSide() {
+    section_->setFrameShape(QFrame::NoFrame);
+    section_->setMinimumHeight(120);
+    sectionCard_->contents()->addWidget(section_);
+    connect(all_, &QPushButton::clicked, this, &StationsPage::openDetails);
+    holdsCard_->contents()->addWidget(holds_, 1);
+    holdsCard_->contents()->addWidget(all_, 0, Qt::AlignLeft);
+    auto* pair = new QSplitter(Qt::Vertical);
+    pair->setHandleWidth(12);
+    pair->setChildrenCollapsible(false);
+    pair->addWidget(sectionCard_);
+    pair->addWidget(holdsCard_);
+    pair->setSizes({210, 300});
+
+    auto* workingCard = new Card(tr("Working"));
+    workingCard->contents()->addWidget(working_);
+    auto* detailsCard = new Card(tr("All decisions here"));
+    auto* back = new QPushButton(tr("‹ &Back"));
+    connect(back, &QPushButton::clicked, this, [this] { showSide(sectionAndHolds); });
+    details_->setWidgetResizable(true);
+    details_->setFrameShape(QFrame::NoFrame);
+    detailsCard->contents()->addWidget(back, 0, Qt::AlignLeft);
+    detailsCard->contents()->addWidget(details_, 1);
+    side_->addWidget(pair);
+    side_->addWidget(workingCard);
+    side_->addWidget(detailsCard);
+    fitSide();
+    return side_;
+}
+
+void StationsPage::connectParts() {
+    connect(grid_, &StationsView::frameChosen, this, &StationsPage::frameChosen);
+    connect(grid_, &StationsView::said, this, &StationsPage::say);
+    connect(grid_, &StationsView::stopped, this, &Page::stopped);
+    connect(grid_, &StationsView::leaving, this, [this](bool forward) {
+        (forward ? static_cast<QWidget*>(section_) : profile_)->setFocus(Qt::TabFocusReason);
+    });
+    connect(model_, &QAbstractItemModel::dataChanged, this,
+            [this] { say(grid_->currentIndex().data(StationsModel::refusedRole).toString()); });
+    connect(profile_, &SketchView::selected, this, &StationsPage::sketchChose);
+    connect(profile_, &SketchView::activated, this, [this](const QString& id) {
+        sketchChose(id);
+        const Column column = id.startsWith(QLatin1Char('K')) ? Column::diameter : Column::floor;
+        grid_->setCurrentIndex(
+            model_->index(std::max(0, model_->rowOf(frame())), static_cast<int>(column)));
+        grid_->setFocus();
+    });
+    const auto openId = [this](const QString& id) {
+        const Check* worst =
+            worstOf(*desk_.results(), {id.toStdString()}, speechOf(desk_.project()).basis);
+        if (worst != nullptr) openWorking(*worst);
+    };
+    connect(section_, &SketchView::activated, this, openId);
+    profile_->setTip([this](const QString& id) { return tipFor(id); });
+    section_->setTip([this](const QString& id) { return tipFor(id); });
+    connect(holds_, &HoldsList::workingWanted, this, &StationsPage::openWorking);
+    connect(holds_, &HoldsList::cureWanted, this, [this](const Typed& typed) {
+        if (const auto done = desk_.decide(typed); !done)
+            emit stopped(namedSentence(done.error()), {});
+    });
+    connect(working_, &WorkingPanel::left, this, [this] { showSide(sectionAndHolds); });
+    connect(find_, &FindBar::searched, this, &StationsPage::search);
+    connect(find_, &FindBar::closed, this, [this] { grid_->setFocus(); });
+    connect(&desk_, &Desk::resultsChanged, this, &StationsPage::refresh);
+}
+
+/// The side keeps room for its words, whatever their size.
+void StationsPage::fitSide() {
+    constexpr int letters = 43;
+    side_->setMinimumWidth(fontMetrics().averageCharWidth() * letters);
+    section_->setMinimumHeight(fontMetrics().height() * 9);
+}
+
+void StationsPage::changeEvent(QEvent* event) {
+    Page::changeEvent(event);
+    if (event->type() == QEvent::FontChange) fitSide();
+}
+
+void StationsPage::refresh() {
+    gridOrWords_->setCurrentIndex(model_->rowCount() > 0 ? 0 : 1);
+    const auto& missing = desk_.results()->missing;
+    missing_->setVisible(!missing.empty() && model_->rowCount() > 0);
+    if (!missing.empty()) {
+        QString words =
+            tr("Still missing for margins: <a href=\"%1\">%2</a>")
+                .arg(asText(missing.front().what), asText(missing.front().says).toHtmlEscaped());
+        if (missing.size() > 1)
+            words += QStringLiteral(", ") +
+                     tr("and %n more", nullptr, static_cast<int>(missing.size()) - 1);
+        missing_->setText(words);
+    }
+    profile_->refresh();
+    frameChosen(frame());
+    working_->follow(desk_.results(), speechOf(desk_.project()));
+}
+
+void StationsPage::frameChosen(const QString& frame) {
+    sectionCard_->setTitle(tr("Section"));
+    holdsCard_->setTitle(frame.isEmpty() ? tr("What holds here")
+                                         : tr("What holds at %1").arg(frame));
+    section_->setAccessibleName(tr("Section at %1, looking aft").arg(frame));
+    section_->refresh();
+    all_->setVisible(!frame.isEmpty());
+    holds_->setEmptyText(
+        frame.isEmpty()
+            ? tr("No frame is chosen.")
+            : tr("No ballast bolt and no floor at %1. Nothing is checked here.").arg(frame));
+    holds_->setHolds(holdsAt(desk_, frame.toStdString()), desk_.results());
+    if (!fromSketch_) profile_->setSelected(frame);
+    if (side_->currentIndex() == detailsSide &&
+        (detailForms_.empty() || detailForms_.front()->property("frame").toString() != frame))
+        openDetails();
+}
+
+void StationsPage::sketchChose(const QString& id) {
+    QString frame = id;
+    for (const PlacedBolt& placed : desk_.results()->ballastBolts->placed) {
+        if (placed.id == id.toStdString()) frame = asText(placed.frame);
+    }
+    fromSketch_ = true;
+    grid_->settleEditor();
+    grid_->setFrame(frame);
+    fromSketch_ = false;
+}
+
+void StationsPage::openWorking(const Check& check) {
+    working_->showCheck(desk_.results(), check, speechOf(desk_.project()));
+    showSide(workingSide);
+    working_->setFocus();
+}
+
+bool StationsPage::showWorking() {
+    const Check* worst =
+        worstAtFrame(*desk_.results(), frame().toStdString(), speechOf(desk_.project()).basis);
+    if (worst == nullptr) return false;
+    openWorking(*worst);
+    return true;
+}
+
+void StationsPage::openDetails() {
+    for (FieldForm* form : detailForms_) form->commit();
+    detailForms_.clear();
+    const QString here = frame();
+    auto* inner = new QWidget;
+    auto* layout = new QVBoxLayout(inner);
+    layout->setContentsMargins(0, 0, 6, 0);
+    const auto add = [&](const QString& title, const char* section, const std::string& place) {
+        auto* form = new FieldForm(desk_, title, section, place);
+        form->setProperty("frame", here);
+        detailForms_.push_back(form);
+        layout->addWidget(form);
+    };
+    const int row = model_->rowOf(here);
+    if (row >= 0) {
+        const StationRow& station = model_->row(row);
+        for (const std::string& bolt : station.bolts)
+            add(tr("Ballast bolt %1").arg(asText(bolt)), "bolt", bolt);
+        add(tr("Frame %1").arg(here), "frame", station.frame);
+        add(tr("Floor at %1").arg(here), "floor", station.frame);
+    }
+    layout->addStretch(1);
+    details_->setWidget(inner);
+    showSide(detailsSide);
+}
+
+void StationsPage::showSide(int which) {
+    if (side_->currentIndex() == which) return;
+    if (side_->currentIndex() == detailsSide) {
+        for (FieldForm* form : detailForms_) form->commit();
+    }
+    side_->setCurrentIndex(which);
+    // A working needs more room than a section.
+    const QList<int> sizes = across_->sizes();
+    const int wanted = which == workingSide ? std::max(widestSide, sizes.back())
+                       : sideBefore_ > 0    ? sideBefore_
+                                            : sizes.back();
+    sideBefore_ = which == workingSide ? sizes.back() : 0;
+    across_->setSizes({sizes.front() + sizes.back() - wanted, wanted});
+    if (which == sectionAndHolds) holds_->setFocus();
+}
+
+void StationsPage::say(const QString& says) {
+    if (!says.isEmpty()) {
+        line_->setText(says.toHtmlEscaped());
+    } else if (model_->refusedCount() > 0) {
+        line_->setText(tr("%n entry(s) not taken: the old values stand.", nullptr,
+                          static_cast<int>(model_->refusedCount())) +
+                       QStringLiteral(" <a href=\"refused\">%1</a>").arg(tr("Show")));
+    } else {
+        line_->setText(
+            tr("Enter commits and goes down · F2 edits · Del goes back to the rule · Ctrl+D fills "
+               "down · Ctrl+Enter sets all that is selected"));
+    }
+}
+
+QString StationsPage::tipFor(const QString& id) const {
+    const std::string place = id.toStdString();
+    const Basis leading = speechOf(desk_.project()).basis;
+    const bool bolt = id.startsWith(QLatin1Char('K'));
+    const Check* worst = bolt ? worstOf(*desk_.results(), {place}, leading)
+                              : worstAtFrame(*desk_.results(), place, leading);
+    const QString name = bolt ? tr("Ballast bolt %1").arg(id) : id;
+    return worst == nullptr ? name : tr("%1: %2").arg(name, checkLine(*worst));
+}
+
+void StationsPage::search(bool forward) {
+    const auto found = grid_->find(find_->wanted(), forward);
+    find_->say(found.says);
+}
+
+QString StationsPage::frame() const {
+    return grid_->frame();
+}
+void StationsPage::setFrame(const QString& frame) {
+    grid_->setFrame(frame);
+}
+
+void StationsPage::settle() {
+    grid_->settleEditor();
+    for (FieldForm* form : detailForms_) form->commit();
+}
+
+bool StationsPage::does(PageCommand) const {
+    return model_->rowCount() > 0;
+}
+
+void StationsPage::run(PageCommand command) {
+    SketchView* sketch = section_->hasFocus() ? section_ : profile_;
+    switch (command) {
+        case PageCommand::copy:
+            grid_->copy();
+            return;
+        case PageCommand::copyWithHeadings:
+            grid_->copy(true);
+            return;
+        case PageCommand::paste:
+            grid_->paste();
+            return;
+        case PageCommand::fillDown:
+            grid_->fillDown();
+            return;
+        case PageCommand::find:
+            find_->open();
+            return;
+        case PageCommand::findNext:
+            search(true);
+            return;
+        case PageCommand::findPrevious:
+            search(false);
+            return;
+        case PageCommand::zoomIn:
+            sketch->zoomIn();
+            return;
+        case PageCommand::zoomOut:
+            sketch->zoomOut();
+            return;
+        case PageCommand::zoomToFit:
+            sketch->zoomToFit();
+            return;
+    }
+}
+
+QByteArray StationsPage::arrangement() const {
+    QByteArray state;
+    if (side_->currentIndex() == workingSide) return state;  // its width is not the user's
+    QDataStream stream(&state, QIODevice::WriteOnly);
+    stream << across_->saveState() << upright_->saveState() << grid_->widths();
+    return state;
+}
+
+void StationsPage::arrange(const QByteArray& state) {
+    QByteArray across, upright, columns;
+    QDataStream stream(state);
+    stream >> across >> upright >> columns;
+    if (stream.status() != QDataStream::Ok) return;
+    across_->restoreState(across);
+    upright_->restoreState(upright);
+    grid_->setWidths(columns);
+}
+
+}  // namespace fayline

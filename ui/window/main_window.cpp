@@ -1,0 +1,202 @@
+#include "main_window.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QMimeData>
+#include <QScreen>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "forms/hull_page.h"
+#include "notice_bar.h"
+#include "rail.h"
+#include "start_page.h"
+#include "stations/stations_page.h"
+#include "top_bar.h"
+#include "words/checks.h"
+#include "words/values.h"
+
+namespace fayline {
+namespace {
+
+QString droppedFile(const QMimeData& data) {
+    const QList<QUrl> urls = data.urls();
+    if (urls.size() != 1 || !urls.front().isLocalFile()) return {};
+    const QString path = urls.front().toLocalFile();
+    return path.endsWith(QLatin1String(".fayline"), Qt::CaseInsensitive) ? path : QString();
+}
+
+}  // namespace
+
+MainWindow::MainWindow(WindowServices services, Settings& settings, Theme& theme, QWidget* parent)
+    : QMainWindow(parent),
+      services_(std::move(services)),
+      settings_(settings),
+      theme_(theme),
+      desk_({services_.catalogue, services_.program, services_.who, services_.now}),
+      undo_(new QAction(this)),
+      redo_(new QAction(this)),
+      rail_(new Rail),
+      top_(new TopBar(desk_, undo_, redo_)),
+      notice_(new NoticeBar),
+      stack_(new QStackedWidget),
+      start_(new StartPage),
+      hull_(new HullPage(desk_)),
+      stations_(new StationsPage(desk_)) {
+    setObjectName(QStringLiteral("window"));
+    setAcceptDrops(true);
+    layOut();
+    makeMenus();
+    connectParts();
+    resize(1360, 860);
+    restoreGeometry(settings_.geometry());
+    stations_->arrange(settings_.arrangement(QStringLiteral("stations")));
+    projectChanged();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::layOut() {
+    rail_->addPage(tr("Hull"), Rail::Sign::hull);
+    rail_->addPage(tr("Stations"), Rail::Sign::stations);
+    stack_->addWidget(start_);
+    stack_->addWidget(hull_);
+    stack_->addWidget(stations_);
+    auto* middle = new QWidget;
+    auto* across = new QHBoxLayout(middle);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->setSpacing(0);
+    across->addWidget(rail_);
+    auto* upright = new QVBoxLayout;
+    upright->setSpacing(0);
+    upright->addWidget(top_);
+    upright->addWidget(notice_);
+    upright->addWidget(stack_, 1);
+    across->addLayout(upright, 1);
+    setCentralWidget(middle);
+    setMinimumSize(900, 560);
+}
+
+void MainWindow::connectParts() {
+    connect(rail_, &Rail::chosen, this, [this](int number) {
+        settlePages();
+        showPage(static_cast<PageNumber>(number));
+    });
+    connect(top_, &TopBar::countsClicked, this, &MainWindow::goToWorst);
+    connect(top_, &TopBar::decided, this, [this](const QString& what, const QString& text) {
+        settlePages();
+        if (const auto done = desk_.decide({{what.toStdString(), text.toStdString()}}); !done)
+            notice_->showNotice(namedSentence(done.error()));
+    });
+    for (Page* each : {static_cast<Page*>(hull_), static_cast<Page*>(stations_)}) {
+        connect(each, &Page::stopped, this,
+                [this](const QString& says, const QStringList& details) {
+                    notice_->showNotice(says, details);
+                });
+    }
+    connect(hull_, &HullPage::stationsWanted, this, [this](const QString& frame) {
+        showPage(stationsPage);
+        if (!frame.isEmpty()) stations_->setFrame(frame);
+    });
+    connect(stations_, &StationsPage::hullWanted, this, [this](const QString& what) {
+        showPage(hullPage);
+        hull_->showField(what);
+    });
+    connect(stations_, &StationsPage::cautionsWanted, this, &MainWindow::showCautions);
+    connect(start_, &StartPage::newWanted, this, &MainWindow::newProject);
+    connect(start_, &StartPage::offsetsWanted, this, &MainWindow::newFromOffsets);
+    connect(start_, &StartPage::openWanted, this, &MainWindow::open);
+    connect(start_, &StartPage::demoWanted, this, &MainWindow::demo);
+    connect(start_, &StartPage::recentWanted, this, &MainWindow::openRecent);
+    connect(&desk_, &Desk::projectArrived, this, &MainWindow::projectChanged);
+    connect(&desk_, &Desk::resultsChanged, this, &MainWindow::refreshActions);
+    connect(&desk_, &Desk::troubleChanged, this, &MainWindow::showTrouble);
+}
+
+Page* MainWindow::page() const {
+    if (stack_->currentWidget() == hull_) return hull_;
+    if (stack_->currentWidget() == stations_) return stations_;
+    return nullptr;
+}
+
+void MainWindow::settlePages() {
+    hull_->settle();
+    stations_->settle();
+}
+
+void MainWindow::showPage(PageNumber number) {
+    if (!desk_.isOpen()) return;
+    stack_->setCurrentWidget(number == hullPage ? static_cast<QWidget*>(hull_) : stations_);
+    rail_->choose(number);
+    page()->setFocus(Qt::OtherFocusReason);
+    refreshActions();
+}
+
+void MainWindow::projectChanged() {
+    const bool open = desk_.isOpen();
+    rail_->setPagesEnabled(open);
+    if (open) {
+        setWindowTitle(tr("%1 – Fayline").arg(QFileInfo(desk_.path()).fileName()));
+        setWindowFilePath(desk_.path());
+        showPage(desk_.results()->missing.empty() ? stationsPage : hullPage);
+    } else {
+        setWindowTitle(tr("Fayline"));
+        setWindowFilePath({});
+        stack_->setCurrentWidget(start_);
+    }
+    start_->setRecent(settings_.recent());
+    refreshActions();
+}
+
+void MainWindow::goToWorst() {
+    const Basis leading = speechOf(desk_.project()).basis;
+    for (const Check* check : desk_.results()->worstFirst) {
+        if (!counts(*check, leading) || check->frame.empty()) continue;
+        showPage(stationsPage);
+        stations_->setFrame(asText(check->frame));
+        return;
+    }
+}
+
+void MainWindow::showTrouble() {
+    const auto trouble = desk_.trouble();
+    if (!trouble) {
+        if (troubleShown_) notice_->clear();
+        troubleShown_ = false;
+        return;
+    }
+    troubleShown_ = true;
+    notice_->showNotice(asText(trouble->line()), {},
+                        {{tr("Try again"), [this] { desk_.retrySaving(); }},
+                         {tr("Save a copy…"), [this] { saveCopy(); }}},
+                        false);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    settlePages();
+    if (!letGo()) {
+        event->ignore();
+        return;
+    }
+    settings_.setGeometry(saveGeometry());
+    settings_.setArrangement(QStringLiteral("stations"), stations_->arrangement());
+    desk_.close();
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!droppedFile(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString path = droppedFile(*event->mimeData());
+    if (path.isEmpty()) return;
+    event->acceptProposedAction();
+    openFile(path);
+}
+
+}  // namespace fayline

@@ -1,0 +1,130 @@
+#include "rail.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <QVBoxLayout>
+
+#include "theme/colours.h"
+
+namespace fayline {
+namespace {
+
+constexpr int edge = 4;
+
+/// A hull's section; a row of frames on a keel.
+QPainterPath signPath(Rail::Sign sign) {
+    QPainterPath path;
+    if (sign == Rail::Sign::hull) {
+        path.moveTo(2, 3);
+        path.cubicTo(2, 14, 8, 16, 11, 17);
+        path.lineTo(11, 21);
+        path.lineTo(13, 21);
+        path.lineTo(13, 17);
+        path.cubicTo(16, 16, 22, 14, 22, 3);
+        return path;
+    }
+    path.moveTo(1, 5);
+    path.quadTo(12, 9, 23, 4);
+    path.moveTo(3, 18);
+    path.lineTo(21, 18);
+    for (const double x : {6.0, 10.0, 14.0, 18.0}) {
+        path.moveTo(x, 7);
+        path.lineTo(x, 18);
+    }
+    return path;
+}
+
+class RailButton : public QAbstractButton {
+  public:
+    RailButton(const QString& name, Rail::Sign sign, QWidget* parent)
+        : QAbstractButton(parent), sign_(sign) {
+        setText(name);
+        setCheckable(true);
+        setAutoExclusive(true);
+        setFocusPolicy(Qt::StrongFocus);
+        setCursor(Qt::PointingHandCursor);
+    }
+
+    [[nodiscard]] QSize sizeHint() const override {
+        return {fontMetrics().horizontalAdvance(text()) + 28, fontMetrics().height() + 46};
+    }
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        const Colours colours = coloursFor(palette());
+        const bool front = isChecked();
+        if (front || underMouse()) painter.fillRect(rect(), colours.railChosen);
+        if (front) painter.fillRect(QRect(0, 0, edge, height()), colours.railEdge);
+        QColor ink = front ? colours.railChosenText : colours.railText;
+        if (!isEnabled()) ink.setAlphaF(0.45F);
+        painter.save();
+        painter.translate(width() / 2.0 - 12.0, 11.0);
+        QPen pen(ink, 1.8);
+        pen.setCapStyle(Qt::RoundCap);
+        painter.setPen(pen);
+        painter.drawPath(signPath(sign_));
+        painter.restore();
+        QFont font = painter.font();
+        font.setBold(front);
+        painter.setFont(font);
+        painter.setPen(ink);
+        painter.drawText(rect().adjusted(0, 34, 0, -6), Qt::AlignHCenter | Qt::AlignVCenter,
+                         text());
+        if (hasFocus()) {
+            painter.setPen(QPen(colours.railEdge, 2));
+            painter.drawRect(QRectF(rect()).adjusted(edge + 2, 3, -3, -3));
+        }
+    }
+
+  private:
+    Rail::Sign sign_;
+};
+
+}  // namespace
+
+Rail::Rail(QWidget* parent) : QFrame(parent) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 12, 0, 0);
+    layout->setSpacing(2);
+    layout->addStretch(1);
+    setAccessibleName(tr("Pages"));
+}
+
+void Rail::addPage(const QString& name, Sign sign) {
+    auto* button = new RailButton(name, sign, this);
+    const int page = static_cast<int>(pages_.size());
+    static_cast<QVBoxLayout*>(layout())->insertWidget(page, button);
+    pages_.push_back(button);
+    connect(button, &QAbstractButton::clicked, this, [this, page] { emit chosen(page); });
+}
+
+void Rail::choose(int page) {
+    pages_[static_cast<std::size_t>(page)]->setChecked(true);
+}
+
+void Rail::setPagesEnabled(bool enabled) {
+    for (QAbstractButton* button : pages_) button->setEnabled(enabled);
+}
+
+void Rail::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), coloursFor(palette()).rail);
+}
+
+void Rail::keyPressEvent(QKeyEvent* event) {
+    const int by = event->key() == Qt::Key_Down ? 1 : event->key() == Qt::Key_Up ? -1 : 0;
+    const auto here = std::find_if(pages_.begin(), pages_.end(),
+                                   [](const QAbstractButton* b) { return b->hasFocus(); });
+    if (by == 0 || here == pages_.end()) {
+        QFrame::keyPressEvent(event);
+        return;
+    }
+    const int to = static_cast<int>(here - pages_.begin()) + by;
+    if (to >= 0 && to < static_cast<int>(pages_.size()))
+        pages_[static_cast<std::size_t>(to)]->setFocus(Qt::TabFocusReason);
+}
+
+}  // namespace fayline

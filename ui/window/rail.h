@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QAbstractButton>
+#include <QFrame>
+#include <vector>
+
+namespace fayline {
+
+/// The pages of the window, down its left edge.
+class Rail : public QFrame {
+    Q_OBJECT
+
+  public:
+    enum class Sign { hull, stations };
+
+    explicit Rail(QWidget* parent = nullptr);
+
+    void addPage(const QString& name, Sign sign);
+    void choose(int page);
+    void setPagesEnabled(bool enabled);
+
+  signals:
+    void chosen(int page);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    std::vector<QAbstractButton*> pages_;
+};
+
+}  // namespace fayline
