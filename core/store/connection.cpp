@@ -13,13 +13,16 @@
 namespace fayline::store {
 namespace {
 
-constexpr int busyTries = 500;
+constexpr std::chrono::seconds longestWait{2};
 constexpr int betweenTriesMilliseconds = 4;
 
 /// Waits for a lock for two seconds, looking often: a program that writes step upon step leaves the
 /// file free for an instant only, which SQLite's own growing pauses miss.
-int waitForLock(void*, int tries) {
-    if (tries >= busyTries) return 0;
+int waitForLock(void* waitingSince, int tries) {
+    auto& since = *static_cast<std::chrono::steady_clock::time_point*>(waitingSince);
+    const auto now = std::chrono::steady_clock::now();
+    if (tries == 0) since = now;
+    if (now - since >= longestWait) return 0;
     sqlite3_sleep(betweenTriesMilliseconds);
     return 1;
 }
@@ -75,7 +78,7 @@ Sql<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path& p
         return tl::unexpected(
             SqlFailure{SQLITE_MISUSE, 0, "Qt's driver brings an SQLite library of its own"});
     sqlite3_extended_result_codes(connection->native_, 1);
-    sqlite3_busy_handler(connection->native_, waitForLock, nullptr);
+    sqlite3_busy_handler(connection->native_, waitForLock, &connection->waitingSince_);
     if (!harden(connection->native_))
         return tl::unexpected(SqlFailure{SQLITE_MISUSE, 0, "SQLite refuses to be hardened"});
     if (auto settled = connection->settle(access); !settled) return tl::unexpected(settled.error());

@@ -2,6 +2,7 @@
 
 #include <QSqlDatabase>
 #include <QSqlQuery>
+#include <chrono>
 #include <cstdint>
 #include <filesystem>
 #include <memory>
@@ -59,6 +60,7 @@ class Connection {
 
     QString name_;
     sqlite3* native_ = nullptr;
+    std::chrono::steady_clock::time_point waitingSince_;
 };
 
 /// One statement. Texts go in and come out byte for byte: bind to CAST(? AS TEXT), select
