@@ -109,8 +109,9 @@ Result<BoltHole> boltHole(const BoltHoleWish& wish) {
             {hole.diameter, std::nullopt, wish.boredFrom, "bore right through, to the string"});
     }
     if (farRecess) {
-        hole.steps.push_back({farRecess->diameter, farRecess->depth, farEnd,
-                              "recess for washer and nut, guided by the hole (plug or piloted cutter)"});
+        hole.steps.push_back(
+            {farRecess->diameter, farRecess->depth, farEnd,
+             "recess for washer and nut, guided by the hole (plug or piloted cutter)"});
     }
     return hole;
 }

@@ -100,7 +100,8 @@ struct BoltSetDecisions {
     bool operator==(const BoltSetDecisions&) const = default;
 };
 
-/// One group of fastenings: for all of the hull (`heel.…`), at one frame (`F9.heel.…`), on one side of it
+/// One group of fastenings: for all of the hull (`heel.…`), at one frame (`F9.heel.…`), on one side
+/// of it
 /// (`F9.P.heel.…`), or for one strake (`strake4.plank.…`).
 struct FasteningDecisions {
     std::optional<std::string> kind;     ///< wood_screw, bolt, drift, rivet
@@ -168,9 +169,10 @@ struct Project {
     BoltSetDecisions bolts;
     std::map<std::string, BoltDecisions> bolt;
     PlankingDecisions planking;
-    std::map<std::string, Length> strakeWidth;              ///< "strake4": greatest width, where decided
-    std::map<std::string, FasteningDecisions> fastening;    ///< "heel", "F9.heel", "F9.P.heel", "strake4.plank"
-    std::map<std::string, BackboneDecisions> backbone;      ///< by joint name: "stem_scarph"
+    std::map<std::string, Length> strakeWidth;  ///< "strake4": greatest width, where decided
+    std::map<std::string, FasteningDecisions>
+        fastening;  ///< "heel", "F9.heel", "F9.P.heel", "strake4.plank"
+    std::map<std::string, BackboneDecisions> backbone;  ///< by joint name: "stem_scarph"
     std::map<std::string, CaseDecisions> cases;
     std::map<std::string, double> classTarget;  ///< keel, hull, trim
     std::optional<double> metalFactor;          ///< on the smaller of yield and half the ultimate
