@@ -223,11 +223,27 @@ class Profile {
         }
     }
 
+    /// Closest two bolts, on paper.
+    [[nodiscard]] double boltSpacingMm() const {
+        std::vector<double> places;
+        for (const ProfileBolt& bolt : in_.bolts) places.push_back(at(bolt.start).x);
+        std::sort(places.begin(), places.end());
+        double least = std::numeric_limits<double>::max();
+        for (std::size_t i = 1; i < places.size(); ++i) {
+            least = std::min(least, places[i] - places[i - 1]);
+        }
+        return least;
+    }
+
     void bolts() {
         const double letter_mm = format_.letterMm;
+        // Nuts stay apart however large the letters are.
+        const double nut_mm =
+            std::clamp(0.5 * boltSpacingMm(), 0.8, 0.75 * std::max(letter_mm, 1.1));
         for (const ProfileBolt& bolt : in_.bolts) {
             plan::Rod rod{at(bolt.start), at(bolt.end)};
-            rod.nutBreadthMm = 0.75 * letter_mm;
+            if (bolt.diameter) rod.breadthMm = drawing_.scale->sizeMm(*bolt.diameter);
+            rod.nutBreadthMm = std::max(nut_mm, 1.8 * rod.breadthMm);
             rod.strokeMm = bolt.status == Status::isShort ? 0.7 : 0.45;
             plan::addRod(drawing_, rod, boltRole(bolt.status), bolt.id);
         }

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "paint/font.h"
+#include "pinned.h"
 #include "sheet/selection.h"
 #include "tiles.h"
 
@@ -219,6 +220,13 @@ void SketchView::paintEvent(QPaintEvent* /*event*/) {
     const QPointF corner = contentOrigin();
     tiles_->paint(painter, corner, viewport()->size());
     paintItems(painter, chosenItems_, PaintMap{scale, corner}, style_);
+    if (maker_) {
+        const double letter_mm = letterMmOf(*this);
+        paintItems(
+            painter,
+            pinnedNames(drawing_, {scale, corner}, viewport()->size(), {letter_mm, letter_mm}),
+            PaintMap{scale, {}}, style_);
+    }
     if (hasFocus()) {
         painter.setPen(QPen(palette().color(QPalette::Highlight), 2.0));
         painter.drawRect(QRectF(viewport()->rect()).adjusted(1.0, 1.0, -1.0, -1.0));

@@ -1,5 +1,6 @@
 #include <QImage>
 #include <QPainter>
+#include <QScrollBar>
 #include <algorithm>
 #include <cstdlib>
 
@@ -33,6 +34,7 @@ TEST_F(SketchTest, PiecesMakeTheSamePictureAsTheWhole) {
     view_.clearFocus();
     for (const double zoom : {1.0, 2.7}) {
         view_.setZoom(zoom);
+        view_.verticalScrollBar()->setValue(view_.verticalScrollBar()->maximum());
         const QImage pieces = seen(view_);
         QImage whole(pieces.size(), QImage::Format_RGB32);
         whole.setDevicePixelRatio(pieces.devicePixelRatio());
@@ -58,6 +60,29 @@ TEST_F(SketchTest, ChoosingDoesNotMakeTheDrawingAgain) {
     view_.setSelected({});
     EXPECT_EQ(differing(before, seen(view_)), 0);
     EXPECT_EQ(made_, made);
+}
+
+TEST_F(SketchTest, NamesStayInSightWhenZoomedIn) {
+    view_.clearFocus();
+    view_.setZoom(4.0);
+    view_.verticalScrollBar()->setValue(0);
+    const QImage image = seen(view_);
+    const QColor paper = view_.palette().color(QPalette::Base);
+    int inked = 0, ground = 0;
+    for (int y = image.height() - 10; y < image.height() - 4; ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            const int away = std::abs(image.pixelColor(x, y).lightness() - paper.lightness());
+            inked += away > 80 ? 1 : 0;
+            ground += away == 0 ? 1 : 0;
+        }
+    }
+    // Text on plain paper: some ink, mostly ground.
+    EXPECT_GT(inked, 50);
+    EXPECT_GT(ground, 4 * inked);
+    for (const DrawStop& stop : view_.drawing().rows.front()) {
+        EXPECT_GT(view_.placeOf(stop.at).y(), view_.viewport()->height())
+            << "their row is out of sight";
+    }
 }
 
 TEST_F(SketchTest, FocusShows) {

@@ -82,6 +82,7 @@ ProfileInput profileWithFrames(int count) {
         bolt.start = at(x_mm, joint_mm(x_mm) + keelMoulded_mm + 180.0);
         bolt.end = at(x_mm, joint_mm(x_mm) - ballastDepth_mm(x_mm) + 80.0);
         bolt.status = i == 6 ? Status::isShort : i == 4 ? Status::near : Status::ok;
+        bolt.diameter = inches(i == 6 ? 0.625 : 0.875);
         in.bolts.push_back(bolt);
     }
     return in;

@@ -92,7 +92,8 @@ TEST(Profile, TimbersHaveTheirTrueSize) {
 }
 
 TEST(Profile, BoltRunsFromHeadToNutAndAShortOneHasAnotherShape) {
-    const ProfileInput in = example::profile();
+    ProfileInput in = example::profile();
+    for (ProfileBolt& bolt : in.bolts) bolt.diameter.reset();
     const Drawing drawing = profileDrawing(in, wide);
     for (const ProfileBolt& bolt : in.bolts) {
         const bool isShort = bolt.id == "K.6";
@@ -107,6 +108,17 @@ TEST(Profile, BoltRunsFromHeadToNutAndAShortOneHasAnotherShape) {
         EXPECT_EQ(squares.size(), isShort ? 1U : 0U);
         EXPECT_EQ(found<shape::Mark>(drawing, Role::statusNear, bolt.id).size(), isNear ? 1U : 0U);
     }
+}
+
+TEST(Profile, BoltHasItsTrueDiameterWhereThatIsBroadEnough) {
+    DrawFormat format = wide;
+    format.mmPerMetre = 100.0;
+    const Drawing drawing = profileDrawing(example::profile(), format);
+    const auto parts = found<shape::Polygon>(drawing, Role::bolt, "K.1");
+    ASSERT_EQ(parts.size(), 3U) << "rod, head, nut";
+    RectMm rod;
+    for (const PointMm& p : parts[0].points) rod = united(rod, p);
+    EXPECT_NEAR(rod.width(), 2.2225, 1e-9);  // 7/8 in at 1 : 10
 }
 
 TEST(Profile, SignOfEachFrameBeneathIt) {

@@ -26,6 +26,7 @@ struct ProfileBolt {
     std::string id;
     Point start, end;
     Status status = Status::unknown;
+    std::optional<Length> diameter{};
     bool operator==(const ProfileBolt&) const = default;
 };
 

@@ -30,6 +30,8 @@ struct SketchRoom {
 /// back to fit. Left and Right go from stop to stop of a row, Home and End to its ends, Up and Down
 /// to the nearest stop of the next row, Enter activates; Tab leaves. Choosing repaints over a kept
 /// picture.
+/// When zoomed in so far that the names of the first row are out of sight, they stand along the
+/// lower edge.
 class SketchView : public QAbstractScrollArea {
     Q_OBJECT
 
