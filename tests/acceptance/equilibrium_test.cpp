@@ -132,6 +132,7 @@ TEST_F(Equilibrium, StationsAddUpToTheTotalOfEachCase) {
     const Json json = margins();
     for (const Json& one : json["cases"]) {
         double moment_Nm = 0, lateral_N = 0, vertical_N = 0, tributary = 0, rigid = 0;
+        double rigidPlace_mm = 0;
         double aft = -1e9;
         for (const Json& station : json["stations"]) {
             EXPECT_GT(num(station["x_mm"]), aft) << station["frame"];
@@ -143,6 +144,7 @@ TEST_F(Equilibrium, StationsAddUpToTheTotalOfEachCase) {
                 vertical_N += num(at["keel_vertical_N"]);
                 tributary += num(at["share"]["tributary"]);
                 rigid += num(at["share"]["rigid"]);
+                rigidPlace_mm += num(at["share"]["rigid"]) * num(station["x_mm"]);
             }
         }
         const Json& total = one["total"];
@@ -154,6 +156,8 @@ TEST_F(Equilibrium, StationsAddUpToTheTotalOfEachCase) {
             << one["case"];
         EXPECT_NEAR(tributary, 1, nearly) << one["case"];
         EXPECT_NEAR(rigid, 1, nearly) << one["case"];
+        // A stiff ballast neither pitches nor yaws: its shares stand together under its centre.
+        EXPECT_NEAR(rigidPlace_mm, num(total["at_mm"][0]), nearly * rigidPlace_mm) << one["case"];
     }
 }
 
@@ -209,6 +213,26 @@ TEST_F(Equilibrium, ASectionThatStaysPlaneAndBoltsThatDoNotPush) {
         }
         EXPECT_TRUE(turn.has_value());
     }
+}
+
+TEST_F(Equilibrium, OnABedOfOneBreadthThePressureIsATriangle) {
+    constexpr double breadth_mm = 200, length_mm = 3100;
+    done(folder, {"decide", "p.fayline", "keel.sided=200 mm", "ballast.breadth_fore=210 mm",
+                  "ballast.breadth_middle=210 mm", "ballast.breadth_aft=210 mm",
+                  "ballast.from=3450 mm", "ballast.to=6550 mm"});
+    const Json json = margins();
+    for (const double side : {1.0, -1.0}) {
+        const Json& one = caseNamed(json, side > 0 ? "knockdown_starboard" : "knockdown_port");
+        const Json& bed = one["bed"];
+        const double from_mm = side * num(bed["contact_from_y_mm"]);
+        const double deep_mm = breadth_mm / 2 - from_mm;
+        EXPECT_GT(deep_mm, 0);
+        EXPECT_LT(deep_mm, breadth_mm);
+        EXPECT_NEAR(side * num(bed["at_y_mm"]), from_mm + 2.0 / 3 * deep_mm, 1e-6);
+        const double force_N = 0.5 * num(bed["highest_MPa"]) * deep_mm * length_mm;
+        EXPECT_NEAR(num(bed["resultant_N"]), force_N, 1e-9 * force_N);
+    }
+    expectBalance();
 }
 
 TEST_F(Equilibrium, ASymmetricKeelIsAsStrongToPortAsToStarboard) {

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <nlohmann/json.hpp>
@@ -129,6 +130,12 @@ TEST_F(Statuses, DemandsAreThoseOfTheStationsAndEurocodesCarryTheFactor) {
                     const Json* check = find(json, id.c_str(), name.c_str(), state, basis);
                     return check == nullptr ? -1.0 : num((*check)["demand_N"]);
                 };
+                const double envelope = num(f["share"]["envelope"]);
+                EXPECT_DOUBLE_EQ(
+                    envelope, 9 * std::max(num(f["share"]["tributary"]), num(f["share"]["rigid"])))
+                    << id;
+                EXPECT_DOUBLE_EQ(axial_N, envelope * num(f["axial_N"])) << id;
+                EXPECT_DOUBLE_EQ(lateral_N, envelope * num(f["lateral_N"])) << id;
                 EXPECT_EQ(demand("metal", "metal"), axial_N) << id << " " << name;
                 EXPECT_EQ(demand("washer", "us"), axial_N) << id << " " << name;
                 EXPECT_DOUBLE_EQ(demand("washer", "ec5"), factor.at(name) * axial_N) << id;
