@@ -63,7 +63,7 @@ bool clearOfEachOther(const std::vector<LabelWish>& row, const std::vector<std::
 std::vector<std::size_t> plain(const std::vector<LabelWish>& row, double gap_mm) {
     for (long decade = 1; decade <= 1000; decade *= 10) {
         for (const long step : {decade, 2 * decade, 5 * decade}) {
-            const std::vector<std::size_t> some = ofStep(row, step);
+            std::vector<std::size_t> some = ofStep(row, step);
             if (clearOfEachOther(row, some, gap_mm)) return some;
         }
     }

@@ -128,6 +128,7 @@ class Profile {
 
     [[nodiscard]] std::vector<PointMm> at(const std::vector<Point>& points) const {
         std::vector<PointMm> made;
+        made.reserve(points.size());
         for (const Point& p : points) made.push_back(at(p));
         return made;
     }
@@ -226,6 +227,7 @@ class Profile {
     /// Closest two bolts, on paper.
     [[nodiscard]] double boltSpacingMm() const {
         std::vector<double> places;
+        places.reserve(in_.bolts.size());
         for (const ProfileBolt& bolt : in_.bolts) places.push_back(at(bolt.start).x);
         std::sort(places.begin(), places.end());
         double least = std::numeric_limits<double>::max();

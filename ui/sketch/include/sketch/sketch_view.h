@@ -75,7 +75,6 @@ class SketchView : public QAbstractScrollArea {
 
     [[nodiscard]] QSize sizeHint() const override;
 
-  public slots:
     void zoomIn();
     void zoomOut();
     void zoomToFit();
