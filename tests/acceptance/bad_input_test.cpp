@@ -59,6 +59,7 @@ std::string with(std::size_t line, const std::string& row) {
 struct BadOffsets {
     std::string name, text;
     Says says;
+    friend void PrintTo(const BadOffsets& bad, std::ostream* out) { *out << bad.name; }
 };
 
 std::vector<BadOffsets> badOffsets() {
@@ -157,6 +158,7 @@ struct BadDecision {
     std::string name, typed;
     int exit;
     Says says;
+    friend void PrintTo(const BadDecision& bad, std::ostream* out) { *out << bad.name; }
 };
 
 std::vector<BadDecision> badDecisions() {
