@@ -63,8 +63,7 @@ void MissingList::refresh() {
         }
         if (problems.size() > mostProblems)
             html += QStringLiteral("<li>%1</li>")
-                        .arg(tr("and %n more", nullptr,
-                                static_cast<int>(problems.size() - mostProblems))
+                        .arg(tr("and %1 more").arg(problems.size() - mostProblems)
                                  .toHtmlEscaped());
         html += QStringLiteral("</ul>");
     }

@@ -28,11 +28,12 @@ OffsetsCard::OffsetsCard(Desk& desk, QWidget* parent)
     contents()->addLayout(head);
     table_->setModel(model_);
     table_->setFrameShape(QFrame::NoFrame);
-    table_->setSelectionMode(QAbstractItemView::ContiguousSelection);
+    table_->setSelectionMode(QAbstractItemView::NoSelection);
     table_->setTabKeyNavigation(false);
     table_->setAccessibleName(tr("Lofting stations"));
     table_->verticalHeader()->hide();
     table_->setShowGrid(false);
+    table_->horizontalHeader()->setHighlightSections(false);
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     table_->setMinimumHeight(8 * (fontMetrics().height() + 8));
@@ -54,8 +55,8 @@ void OffsetsCard::refresh() {
         return;
     }
     if (!table_->currentIndex().isValid()) table_->setCurrentIndex(model_->index(0, 0));
-    count_->setText(tr("%n station(s)", nullptr, stations) + QStringLiteral(", ") +
-                    tr("%n point(s)", nullptr, model_->pointCount()));
+    count_->setText(counted(stations, tr("1 station"), tr("%1 stations")) + QStringLiteral(", ") +
+                    counted(model_->pointCount(), tr("1 point"), tr("%1 points")));
 }
 
 void OffsetsCard::focusImport() {

@@ -60,6 +60,7 @@ QVariant OffsetsModel::data(const QModelIndex& index, int role) const {
     const QString shown =
         rows_[static_cast<std::size_t>(index.row())][static_cast<std::size_t>(index.column())];
     if (role == Qt::DisplayRole) return shown;
+    if (role == Qt::TextAlignmentRole && index.column() > 0) return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     if (role == Qt::AccessibleTextRole)
         return tr("station %1, %2, %3")
             .arg(rows_[static_cast<std::size_t>(index.row())][0],
@@ -68,6 +69,9 @@ QVariant OffsetsModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant OffsetsModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (role == Qt::TextAlignmentRole && orientation == Qt::Horizontal) {
+        return QVariant((section > 0 ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    }
     if (role != Qt::DisplayRole || orientation == Qt::Vertical) return {};
     switch (section) {
         case 0:

@@ -19,6 +19,16 @@ void outline(QPainter& painter, const QRect& rect, const QColor& ink, double wid
     painter.drawRect(QRectF(rect).adjusted(inset, inset, -inset - 1, -inset - 1));
 }
 
+/// A corner turned down: something here was not taken.
+void flag(QPainter& painter, const QRect& rect, const QColor& ink) {
+    constexpr double side = 9.0;
+    const QPointF corner = QRectF(rect).topRight();
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(ink);
+    painter.drawPolygon(QPolygonF({corner, corner - QPointF(side, 0), corner + QPointF(0, side)}));
+    painter.setBrush(Qt::NoBrush);
+}
+
 void paintWorst(QPainter& painter, QRect area, const QStyleOptionViewItem& option,
                 const QString& shown, Status status) {
     const int side = option.fontMetrics.ascent();
@@ -68,14 +78,6 @@ void CellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     } else {
         const bool decided = index.data(StationsModel::decidedRole).toBool();
         const bool worked = !index.flags().testFlag(Qt::ItemIsEditable);
-        if (refused) {
-            const int side = option.fontMetrics.height();
-            painter->setFont(option.font);
-            painter->setPen(colours.refused);
-            painter->drawText(QRect(area.right() - side, area.top(), side, area.height()),
-                              Qt::AlignVCenter | Qt::AlignRight, QStringLiteral("!"));
-            area.setRight(area.right() - side);
-        }
         painter->setFont(option.font);
         painter->setPen(refused             ? colours.refused
                         : decided || worked ? option.palette.color(QPalette::Text)
@@ -88,7 +90,10 @@ void CellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     }
     painter->setPen(colours.line);
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
-    if (refused) outline(*painter, option.rect, colours.refused, 2.0);
+    if (refused) {
+        outline(*painter, option.rect, colours.refused, 2.0);
+        flag(*painter, option.rect, colours.refused);
+    }
     if (current) outline(*painter, option.rect, option.palette.color(QPalette::Highlight), 2.0);
     painter->restore();
 }

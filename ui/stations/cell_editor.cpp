@@ -23,6 +23,7 @@ CellEditor::CellEditor(const QStringList& choices, QWidget* parent)
         setCompleter(completer);
     }
     connect(this, &QLineEdit::textEdited, this, [this] { showObjection({}); });
+    connect(this, &QLineEdit::textChanged, this, &CellEditor::grow);
 }
 
 void CellEditor::seed(const QString& text) {
@@ -31,6 +32,14 @@ void CellEditor::seed(const QString& text) {
     seed_ = text;
     setText(text);
     selectAll();
+}
+
+/// As wide as its text, as far as there is room.
+void CellEditor::grow() {
+    constexpr int pad = 18;
+    const int wanted = fontMetrics().horizontalAdvance(text()) + pad;
+    const int room = parentWidget() != nullptr ? parentWidget()->width() - x() : wanted;
+    if (wanted > width() && room > width()) resize(qMin(wanted, room), height());
 }
 
 void CellEditor::showObjection(const QString& says) {

@@ -28,6 +28,7 @@ class CellEditor : public QLineEdit {
 
   private:
     void listChoices();
+    void grow();
 
     QStringList choices_;
     QString seed_, objection_;

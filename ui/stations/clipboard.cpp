@@ -113,13 +113,16 @@ PastePlan planPaste(const StationsModel& model, const QItemSelection& selection,
     if (!tiles) area = {area.top, area.left, area.top + tall - 1, area.left + wide - 1};
     if (area.bottom >= model.rowCount()) {
         plan.refusal =
-            StationsModel::tr("Nothing pasted: %n row(s) would fall below the last frame.", nullptr,
-                              area.bottom - model.rowCount() + 1);
+            counted(area.bottom - model.rowCount() + 1,
+                    StationsModel::tr("Nothing pasted: 1 row would fall below the last frame."),
+                    StationsModel::tr("Nothing pasted: %1 rows would fall below the last frame."));
         return plan;
     }
     if (area.right >= model.columnCount()) {
-        plan.refusal = StationsModel::tr("Nothing pasted: %n column(s) would fall beyond the last.",
-                                         nullptr, area.right - model.columnCount() + 1);
+        plan.refusal =
+            counted(area.right - model.columnCount() + 1,
+                    StationsModel::tr("Nothing pasted: 1 column would fall beyond the last."),
+                    StationsModel::tr("Nothing pasted: %1 columns would fall beyond the last."));
         return plan;
     }
     for (int r = area.top; r <= area.bottom; ++r) {

@@ -77,9 +77,21 @@ QString boltSize(const Desk& desk, const PlacedBolt& placed, UnitSystem units) {
     return parts.join(QStringLiteral(" · "));
 }
 
+QString findingTitle(const std::string& kind) {
+    if (kind == "rule") return tr("Class rule");
+    if (kind == "edge") return tr("Edge distance");
+    if (kind == "end") return tr("End distance");
+    if (kind == "spacing") return tr("Spacing");
+    if (kind == "clash") return tr("Clash");
+    if (kind == "grip") return tr("Grip");
+    if (kind == "floor") return tr("Floor");
+    return tr("Layout");
+}
+
 Hold findingHold(const Finding& finding, const Desk& desk) {
     Hold hold;
-    hold.title = asText(finding.says);
+    hold.title = findingTitle(finding.kind);
+    hold.why = asText(finding.says);
     hold.status = Status::isShort;
     hold.verdict = tr("layout");
     for (const std::string& cure : finding.cure) {

@@ -29,8 +29,6 @@ namespace {
 /// Pixels the working asks for.
 constexpr int widestSide = 480;
 
-enum Side { sectionAndHolds, workingSide, detailsSide };
-
 DrawFormat formatFor(const SketchRoom& room, UnitSystem units) {
     return {room.size, room.letterMm, units, std::nullopt};
 }
@@ -110,96 +108,6 @@ StationsPage::StationsPage(Desk& desk, QWidget* parent)
     frameChosen(frame());
 }
 
-QWidget* StationsPage::makeGrid() {
-    auto* card = new Card;
-    card->contents()->setSpacing(6);
-    nothing_->setAlignment(Qt::AlignCenter);
-    nothing_->setText(
-        tr("No frames yet. Decide how many there are, where the first stands, and their room and "
-           "space, "
-           "on the <a href=\"frames.count\">Hull page</a>."));
-    connect(nothing_, &QLabel::linkActivated, this, &StationsPage::hullWanted);
-    connect(missing_, &QLabel::linkActivated, this, &StationsPage::hullWanted);
-    connect(line_, &QLabel::linkActivated, this, [this] {
-        grid_->setCurrentIndex(model_->firstRefused());
-        grid_->setFocus();
-    });
-    line_->setForegroundRole(QPalette::PlaceholderText);
-    gridOrWords_->addWidget(grid_);
-    gridOrWords_->addWidget(nothing_);
-    card->contents()->addWidget(missing_);
-    card->contents()->addWidget(gridOrWords_, 1);
-    card->contents()->addWidget(find_);
-    card->contents()->addWidget(line_);
-    return card;
-}
-
-QWidget* StationsPage::makeSide() {
-    section_->setFrameShape(QFrame::NoFrame);
-    section_->setMinimumHeight(120);
-    sectionCard_->contents()->addWidget(section_);
-    connect(all_, &QPushButton::clicked, this, &StationsPage::openDetails);
-    holdsCard_->contents()->addWidget(holds_, 1);
-    holdsCard_->contents()->addWidget(all_, 0, Qt::AlignLeft);
-    auto* pair = new QSplitter(Qt::Vertical);
-    pair->setHandleWidth(12);
-    pair->setChildrenCollapsible(false);
-    pair->addWidget(sectionCard_);
-    pair->addWidget(holdsCard_);
-    pair->setSizes({210, 300});
-
-    auto* workingCard = new Card(tr("Working"));
-    workingCard->contents()->addWidget(working_);
-    auto* detailsCard = new Card(tr("All decisions here"));
-    auto* back = new QPushButton(tr("‹ &Back"));
-    connect(back, &QPushButton::clicked, this, [this] { showSide(sectionAndHolds); });
-    details_->setWidgetResizable(true);
-    details_->setFrameShape(QFrame::NoFrame);
-    detailsCard->contents()->addWidget(back, 0, Qt::AlignLeft);
-    detailsCard->contents()->addWidget(details_, 1);
-    side_->addWidget(pair);
-    side_->addWidget(workingCard);
-    side_->addWidget(detailsCard);
-    fitSide();
-    return side_;
-}
-
-void StationsPage::connectParts() {
-    connect(grid_, &StationsView::frameChosen, this, &StationsPage::frameChosen);
-    connect(grid_, &StationsView::said, this, &StationsPage::say);
-    connect(grid_, &StationsView::stopped, this, &Page::stopped);
-    connect(grid_, &StationsView::leaving, this, [this](bool forward) {
-        (forward ? static_cast<QWidget*>(section_) : profile_)->setFocus(Qt::TabFocusReason);
-    });
-    connect(model_, &QAbstractItemModel::dataChanged, this,
-            [this] { say(grid_->currentIndex().data(StationsModel::refusedRole).toString()); });
-    connect(profile_, &SketchView::selected, this, &StationsPage::sketchChose);
-    connect(profile_, &SketchView::activated, this, [this](const QString& id) {
-        sketchChose(id);
-        const Column column = id.startsWith(QLatin1Char('K')) ? Column::diameter : Column::floor;
-        grid_->setCurrentIndex(
-            model_->index(std::max(0, model_->rowOf(frame())), static_cast<int>(column)));
-        grid_->setFocus();
-    });
-    const auto openId = [this](const QString& id) {
-        const Check* worst =
-            worstOf(*desk_.results(), {id.toStdString()}, speechOf(desk_.project()).basis);
-        if (worst != nullptr) openWorking(*worst);
-    };
-    connect(section_, &SketchView::activated, this, openId);
-    profile_->setTip([this](const QString& id) { return tipFor(id); });
-    section_->setTip([this](const QString& id) { return tipFor(id); });
-    connect(holds_, &HoldsList::workingWanted, this, &StationsPage::openWorking);
-    connect(holds_, &HoldsList::cureWanted, this, [this](const Typed& typed) {
-        if (const auto done = desk_.decide(typed); !done)
-            emit stopped(namedSentence(done.error()), {});
-    });
-    connect(working_, &WorkingPanel::left, this, [this] { showSide(sectionAndHolds); });
-    connect(find_, &FindBar::searched, this, &StationsPage::search);
-    connect(find_, &FindBar::closed, this, [this] { grid_->setFocus(); });
-    connect(&desk_, &Desk::resultsChanged, this, &StationsPage::refresh);
-}
-
 /// The side keeps room for its words, whatever their size.
 void StationsPage::fitSide() {
     constexpr int letters = 43;
@@ -221,8 +129,7 @@ void StationsPage::refresh() {
             tr("Still missing for margins: <a href=\"%1\">%2</a>")
                 .arg(asText(missing.front().what), asText(missing.front().says).toHtmlEscaped());
         if (missing.size() > 1)
-            words += QStringLiteral(", ") +
-                     tr("and %n more", nullptr, static_cast<int>(missing.size()) - 1);
+            words += QStringLiteral(", ") + tr("and %1 more").arg(missing.size() - 1);
         missing_->setText(words);
     }
     profile_->refresh();
@@ -299,7 +206,7 @@ void StationsPage::openDetails() {
     showSide(detailsSide);
 }
 
-void StationsPage::showSide(int which) {
+void StationsPage::showSide(Side which) {
     if (side_->currentIndex() == which) return;
     if (side_->currentIndex() == detailsSide) {
         for (FieldForm* form : detailForms_) form->commit();
@@ -307,10 +214,10 @@ void StationsPage::showSide(int which) {
     side_->setCurrentIndex(which);
     // A working needs more room than a section.
     const QList<int> sizes = across_->sizes();
-    const int wanted = which == workingSide ? std::max(widestSide, sizes.back())
-                       : sideBefore_ > 0    ? sideBefore_
-                                            : sizes.back();
-    sideBefore_ = which == workingSide ? sizes.back() : 0;
+    const int wanted = which != sectionAndHolds ? std::max(widestSide, sizes.back())
+                       : sideBefore_ > 0        ? sideBefore_
+                                                : sizes.back();
+    sideBefore_ = which == sectionAndHolds ? 0 : sideBefore_ > 0 ? sideBefore_ : sizes.back();
     across_->setSizes({sizes.front() + sizes.back() - wanted, wanted});
     if (which == sectionAndHolds) holds_->setFocus();
 }
@@ -319,8 +226,9 @@ void StationsPage::say(const QString& says) {
     if (!says.isEmpty()) {
         line_->setText(says.toHtmlEscaped());
     } else if (model_->refusedCount() > 0) {
-        line_->setText(tr("%n entry(s) not taken: the old values stand.", nullptr,
-                          static_cast<int>(model_->refusedCount())) +
+        line_->setText(counted(static_cast<int>(model_->refusedCount()),
+                               tr("1 entry not taken: the old value stands."),
+                               tr("%1 entries not taken: the old values stand.")) +
                        QStringLiteral(" <a href=\"refused\">%1</a>").arg(tr("Show")));
     } else {
         line_->setText(
@@ -398,7 +306,7 @@ void StationsPage::run(PageCommand command) {
 
 QByteArray StationsPage::arrangement() const {
     QByteArray state;
-    if (side_->currentIndex() == workingSide) return state;  // its width is not the user's
+    if (side_->currentIndex() != sectionAndHolds) return state;  // its width is not the user's
     QDataStream stream(&state, QIODevice::WriteOnly);
     stream << across_->saveState() << upright_->saveState() << grid_->widths();
     return state;

@@ -53,7 +53,7 @@ QDialog* dialogFor(QWidget* parent, const QString& title) {
     auto* dialog = new QDialog(parent);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(title);
-    new QVBoxLayout(dialog);
+    (new QVBoxLayout(dialog))->setSpacing(10);
     return dialog;
 }
 
@@ -89,7 +89,8 @@ void MainWindow::showShortcuts() {
     table->horizontalHeader()->setStretchLastSection(true);
     dialog->layout()->addWidget(table);
     dialog->layout()->addWidget(closeBox(dialog));
-    dialog->resize(fontMetrics().averageCharWidth() * 80, 560);
+    table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    dialog->resize(table->columnWidth(0) + table->columnWidth(1) + fontMetrics().averageCharWidth() * 12, 620);
     dialog->show();
 }
 
@@ -102,7 +103,9 @@ void MainWindow::showCautions() {
         dialog->layout()->addWidget(label);
     }
     dialog->layout()->addWidget(closeBox(dialog));
-    dialog->setMinimumWidth(fontMetrics().averageCharWidth() * 80);
+    const int wide = fontMetrics().averageCharWidth() * 90;
+    dialog->setMinimumWidth(wide);
+    dialog->resize(wide, dialog->layout()->heightForWidth(wide));
     dialog->show();
 }
 

@@ -90,12 +90,12 @@ void MainWindow::connectParts() {
     connect(top_, &TopBar::decided, this, [this](const QString& what, const QString& text) {
         settlePages();
         if (const auto done = desk_.decide({{what.toStdString(), text.toStdString()}}); !done)
-            notice_->showNotice(namedSentence(done.error()));
+            notice_->showRefusal(namedSentence(done.error()));
     });
     for (Page* each : {static_cast<Page*>(hull_), static_cast<Page*>(stations_)}) {
         connect(each, &Page::stopped, this,
                 [this](const QString& says, const QStringList& details) {
-                    notice_->showNotice(says, details);
+                    notice_->showRefusal(says, details);
                 });
     }
     connect(hull_, &HullPage::stationsWanted, this, [this](const QString& frame) {
@@ -114,6 +114,7 @@ void MainWindow::connectParts() {
     connect(start_, &StartPage::recentWanted, this, &MainWindow::openRecent);
     connect(&desk_, &Desk::projectArrived, this, &MainWindow::projectChanged);
     connect(&desk_, &Desk::resultsChanged, this, &MainWindow::refreshActions);
+    connect(&desk_, &Desk::decisionsChanged, notice_, &NoticeBar::clearRefusal);
     connect(&desk_, &Desk::troubleChanged, this, &MainWindow::showTrouble);
 }
 

@@ -70,7 +70,7 @@ void MainWindow::makeFileMenu() {
     needProject_.append(add(menu, tr("Save a &copy…"), keys(QKeySequence::SaveAs, "Ctrl+Shift+S"),
                             [this] { saveCopy(); }));
     needProject_.append(
-        add(menu, tr("C&lose"), keys(QKeySequence::Close, "Ctrl+W"), [this] { closeProject(); }));
+        add(menu, tr("C&lose"), key("Ctrl+W"), [this] { closeProject(); }));
     menu->addSeparator();
     add(menu, tr("&Quit"), keys(QKeySequence::Quit, "Ctrl+Q"), [this] {
         close();

@@ -65,7 +65,17 @@ void NoticeBar::showNotice(const QString& says, const QStringList& details,
     show();
 }
 
+void NoticeBar::showRefusal(const QString& says, const QStringList& details) {
+    showNotice(says, details);
+    refusal_ = true;
+}
+
+void NoticeBar::clearRefusal() {
+    if (refusal_) clear();
+}
+
 void NoticeBar::clear() {
+    refusal_ = false;
     while (QLayoutItem* item = deeds_->takeAt(0)) {
         if (item->widget() != nullptr) {
             item->widget()->hide();

@@ -24,6 +24,9 @@ class NoticeBar : public QFrame {
 
     void showNotice(const QString& says, const QStringList& details = {},
                     const std::vector<Deed>& deeds = {}, bool closable = true);
+    /// The same for something that could not be done: goes away with the next thing that can.
+    void showRefusal(const QString& says, const QStringList& details = {});
+    void clearRefusal();
     void clear();
     [[nodiscard]] QString says() const;
     [[nodiscard]] QStringList details() const { return details_; }
@@ -39,6 +42,7 @@ class NoticeBar : public QFrame {
     QToolButton* close_;
     QHBoxLayout* deeds_;
     QStringList details_;
+    bool refusal_ = false;
 };
 
 }  // namespace fayline

@@ -1,5 +1,6 @@
 #include "words/materials.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 
 #include "project/decide.h"
@@ -12,6 +13,13 @@ namespace {
 QString withoutBotanicalName(const std::string& name) {
     const auto bracket = name.rfind(" (");
     return asText(bracket == std::string::npos ? name : name.substr(0, bracket));
+}
+
+/// Words of files that a builder would not write so.
+QString choiceWords(const std::string& word) {
+    if (word == "us") return QCoreApplication::translate("Choices", "US");
+    if (word == "ec5") return QCoreApplication::translate("Choices", "Eurocode 5");
+    return asText(word);
 }
 
 bool isCastOnly(const Metal& metal) {
@@ -36,7 +44,7 @@ std::vector<Choice> choicesFor(const Field& field, const Catalogue& catalogue,
     };
     switch (field.kind) {
         case ValueKind::choice:
-            for (const std::string& word : field.choices) choices.push_back({word, asText(word)});
+            for (const std::string& word : field.choices) choices.push_back({word, choiceWords(word)});
             return choices;
         case ValueKind::woodName:
             for (const auto& [id, wood] : catalogue.woods)
@@ -59,6 +67,7 @@ std::vector<Choice> choicesFor(const Field& field, const Catalogue& catalogue,
 }
 
 QString shownName(const Field& field, const std::string& typed, const Catalogue& catalogue) {
+    if (field.kind == ValueKind::choice) return choiceWords(typed);
     const std::string id = materialId(typed);
     if (field.kind == ValueKind::woodName) {
         const auto found = catalogue.woods.find(id);

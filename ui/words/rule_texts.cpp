@@ -38,7 +38,7 @@ RuleText word(const std::optional<std::string>& value, const char* from) {
 RuleText hullRule(const Asked& asked) {
     const Afloat& afloat = *asked.results.afloat;
     if (asked.name == "water_density")
-        return {asText(displayDensity(afloat.water, asked.units)), tr("sea water")};
+        return {asText(displayDensity(afloat.water, asked.units, 4)), tr("sea water")};
     if (asked.name == "waterline" && asked.results.hull->surface)
         return length(asked, afloat.waterline, "lowest of the stations' tops");
     if (asked.name == "displacement" && afloat.body) {

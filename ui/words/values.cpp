@@ -23,6 +23,22 @@ LengthStyle styleFor(bool place, UnitSystem units) {
     return place ? LengthStyle::feetInches : LengthStyle::inchFractions;
 }
 
+/// What rounding to a 64th or half a millimetre would make something else of: a corrosion allowance, a thin washer.
+bool isFine(Length length, UnitSystem units) {
+    constexpr Length leastInches = inches(1.0 / 16.0);
+    constexpr Length leastMillimetres = millimetres(10.0);
+    return length.si() != 0.0 && abs(length) < (units == UnitSystem::inches ? leastInches : leastMillimetres);
+}
+
+QString fineLength(Length length, UnitSystem units, UnitMark mark) {
+    const bool inch = units == UnitSystem::inches;
+    QString shown = QString::number(inch ? inInches(length) : inMillimetres(length), 'f', inch ? 3 : 2);
+    while (shown.endsWith(QLatin1Char('0'))) shown.chop(1);
+    if (shown.endsWith(QLatin1Char('.'))) shown.chop(1);
+    if (mark == UnitMark::leftOut) return shown;
+    return shown + (inch ? QStringLiteral("\"") : QStringLiteral(" mm"));
+}
+
 /// Places are read off a tape; sizes are shown as finely as rods and drills are sold.
 LengthStep stepFor(bool place) {
     return place ? LengthStep{16, 2} : LengthStep{};
@@ -52,6 +68,10 @@ QString asText(std::string_view utf8) {
     return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
 }
 
+QString counted(int number, const QString& one, const QString& many) {
+    return number == 1 ? one : many.arg(number);
+}
+
 QString unitOf(const Field& field, UnitSystem units) {
     const bool inches = units == UnitSystem::inches;
     switch (field.kind) {
@@ -78,6 +98,7 @@ std::string withUnit(const Field& field, const std::string& typed, UnitSystem un
 
 QString showLength(Length length, const Field& field, UnitSystem units, UnitMark mark) {
     const bool place = isPlace(field);
+    if (!place && isFine(length, units)) return fineLength(length, units, mark);
     // Feet and inches without their marks cannot be read.
     const bool marked = place && units == UnitSystem::inches;
     return asText(displayLength(length, styleFor(place, units), marked ? UnitMark::shown : mark,
@@ -85,6 +106,7 @@ QString showLength(Length length, const Field& field, UnitSystem units, UnitMark
 }
 
 QString showSize(Length length, UnitSystem units) {
+    if (isFine(length, units)) return fineLength(length, units, UnitMark::shown);
     return asText(displayLength(length, styleFor(false, units)));
 }
 QString showPlace(Length length, UnitSystem units) {

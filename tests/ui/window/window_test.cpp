@@ -1,3 +1,4 @@
+#include <QClipboard>
 #include <QComboBox>
 #include <QDragEnterEvent>
 #include <QDropEvent>
@@ -185,6 +186,20 @@ TEST_F(Window, savingThatFailsIsANoticeUntilItWorks) {
     }
     ASSERT_TRUE(QTest::qWaitFor([&] { return window.notice().says().isEmpty(); }, patience_ms));
     EXPECT_TRUE(window.topBar().settledText().startsWith(QStringLiteral("settled ")));
+}
+
+TEST_F(Window, aRefusalGoesAwayWithTheNextThingDone) {
+    openDemo();
+    StationsView& grid = window.stations().grid();
+    grid.setCurrentIndex(at("F14", Column::throat));
+    QGuiApplication::clipboard()->setText(QStringLiteral("deep"));
+    QAction* paste = action(QStringLiteral("Paste"));
+    paste->trigger();
+    EXPECT_EQ(window.notice().says(), QStringLiteral("Nothing pasted: 1 cell cannot be taken."));
+    ASSERT_EQ(window.notice().details().size(), 1);
+    QGuiApplication::clipboard()->setText(QStringLiteral("8"));
+    paste->trigger();
+    EXPECT_TRUE(window.notice().says().isEmpty());
 }
 
 TEST_F(Window, newAndDemoProjectsAreMadeWhereAsked) {

@@ -62,6 +62,28 @@ TEST(Showing, placesAreFeetAndInchesAndSizesInches) {
         QStringLiteral("no length"));
 }
 
+TEST(Showing, whatIsFineIsNotRoundedIntoSomethingElse) {
+    EXPECT_EQ(
+        showTyped("0.25 mm", fieldAt("K.5.corrosion"), UnitSystem::millimetres, UnitMark::shown),
+        QStringLiteral("0.25 mm"));
+    EXPECT_EQ(showTyped("0.25 mm", fieldAt("K.5.corrosion"), UnitSystem::inches, UnitMark::shown),
+              QStringLiteral("0.01\""));
+    EXPECT_EQ(showTyped("1/4 in", fieldAt("K.5.washer_thickness"), UnitSystem::millimetres,
+                        UnitMark::leftOut),
+              QStringLiteral("6.35"));
+    EXPECT_EQ(showTyped("0 mm", fieldAt("K.5.corrosion"), UnitSystem::millimetres, UnitMark::shown),
+              QStringLiteral("0 mm"));
+}
+
+TEST(Showing, numbersAgreeWithTheirWords) {
+    EXPECT_EQ(counted(1, QStringLiteral("1 cell"), QStringLiteral("%1 cells")),
+              QStringLiteral("1 cell"));
+    EXPECT_EQ(counted(0, QStringLiteral("1 cell"), QStringLiteral("%1 cells")),
+              QStringLiteral("0 cells"));
+    EXPECT_EQ(counted(7, QStringLiteral("1 cell"), QStringLiteral("%1 cells")),
+              QStringLiteral("7 cells"));
+}
+
 TEST(Showing, aProblemIsOneSentence) {
     const auto read = readValue(fieldAt("K.5.diameter"), "900 mm", "K.5.diameter");
     ASSERT_FALSE(read);

@@ -57,6 +57,8 @@ class StationsPage : public Page {
     void changeEvent(QEvent* event) override;
 
   private:
+    enum Side { sectionAndHolds, workingSide, detailsSide };
+
     void fitSide();
     QWidget* makeGrid();
     QWidget* makeSide();
@@ -66,7 +68,7 @@ class StationsPage : public Page {
     void sketchChose(const QString& id);
     void openWorking(const Check& check);
     void openDetails();
-    void showSide(int which);
+    void showSide(Side which);
     void say(const QString& says);
     void search(bool forward);
     [[nodiscard]] QString tipFor(const QString& id) const;

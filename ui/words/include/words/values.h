@@ -22,6 +22,9 @@ Speech speechOf(const Project& project);
 QString asText(const std::string& utf8);
 QString asText(std::string_view utf8);
 
+/// `one` for one, else `many` with the number in place of %1.
+QString counted(int number, const QString& one, const QString& many);
+
 /// The unit a bare number takes in a field, as it is written behind a number; empty for fields
 /// without one.
 QString unitOf(const Field& field, UnitSystem units);
