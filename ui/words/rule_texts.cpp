@@ -162,13 +162,11 @@ RuleText ruleText(const std::string& what, const Project& project, const Journal
     const bool ownSide = field.section == "bolt" && asked.name == "offset";
     if (const auto general = generalOf(field, asked.name); general && !ownSide) {
         const auto decided = journal.decided().find(*general);
-        const auto row = findDecision(*general);
-        if (decided != journal.decided().end() && row) {
+        if (decided != journal.decided().end()) {
             const bool material =
                 field.kind == ValueKind::woodName || field.kind == ValueKind::metalName;
-            const QString value = material
-                                      ? shownName(field, decided->second, catalogue)
-                                      : showTyped(decided->second, *row->field, asked.units, mark);
+            const QString value = material ? shownName(field, decided->second, catalogue)
+                                           : showTyped(decided->second, field, asked.units, mark);
             return {value, tr("as for all %1")
                                .arg(field.section == "bolt"    ? tr("bolts")
                                     : field.section == "floor" ? tr("floors")
