@@ -110,6 +110,18 @@ RuleText classRule(const Asked& asked, const char* id) {
     return {tr("%1 × the bolt's diameter").arg(*rule->second.factor), asText(rule->second.source)};
 }
 
+/// Where the layout has put a bolt's lower nut.
+RuleText recessRule(const Asked& asked) {
+    if (asked.place.empty()) return {tr("by each bolt's diameter"), tr("until decided")};
+    for (const Hole& hole : asked.results.ballastBolts->holes) {
+        const auto section = sectionAt(asked.results.structure->joint, hole.end.x);
+        if (hole.id != asked.place || !section) continue;
+        const Length proud = (hole.length - hole.grip) / 2.0;
+        return length(asked, hole.end.z + proud - section->ballastBottom, "until decided");
+    }
+    return {};
+}
+
 RuleText boltRule(const Asked& asked) {
     if (asked.name == "washer_diameter" && asked.place.empty())
         return classRule(asked, "lr_keel_washer_diameter");
@@ -122,6 +134,7 @@ RuleText boltRule(const Asked& asked) {
         return length(asked, input->washer->thickness, "by the class rule");
     if (asked.name == "corrosion" && input != nullptr && input->rod)
         return length(asked, input->rod->corrosion, "until decided");
+    if (asked.name == "recess") return recessRule(asked);
     if (asked.name == "through") return {tr("floor"), tr("until decided")};
     if (asked.name == "offset" && asked.place.empty())
         return length(asked, Length{}, "on the centreline");

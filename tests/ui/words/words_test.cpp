@@ -139,6 +139,7 @@ TEST_F(RuleTexts, sayWhatStandsAndWhereFrom) {
     EXPECT_EQ(rule("F20.floor.wood").value, QStringLiteral("White oak"));
     EXPECT_EQ(rule("F9.frame.x").from, QStringLiteral("by even spacing"));
     EXPECT_EQ(rule("hull.basis").value, QStringLiteral("US"));
+    EXPECT_EQ(rule("hull.water_density").value, QStringLiteral("63.99 lb/ft³"));
     EXPECT_TRUE(rule("K.1.reason").value.isEmpty());
     EXPECT_TRUE(rule("no.such.thing").value.isEmpty());
 }
@@ -150,6 +151,23 @@ TEST_F(RuleTexts, followTheResults) {
     EXPECT_EQ(rule("K.1.washer_diameter").from, QStringLiteral("by the class rule"));
     ASSERT_TRUE(desk.decide({{"bolts.diameter", "1 in"}}));
     EXPECT_EQ(rule("K.1.washer_diameter").value, QStringLiteral("4\""));
+}
+
+TEST_F(RuleTexts, theLowerNutStandsWhereTheLayoutPutIt) {
+    const QString byRule = rule("K.2.recess").value;
+    ASSERT_FALSE(byRule.isEmpty());
+    ASSERT_TRUE(desk.decide({{"K.2.recess", byRule.toStdString()}}));
+    const auto& holes = desk.results()->ballastBolts->holes;
+    const auto hole =
+        std::find_if(holes.begin(), holes.end(), [](const Hole& h) { return h.id == "K.2"; });
+    ASSERT_NE(hole, holes.end());
+    const Length decidedEnd = hole->end.z;
+    ASSERT_TRUE(desk.undo());
+    const auto& before = desk.results()->ballastBolts->holes;
+    const auto same =
+        std::find_if(before.begin(), before.end(), [](const Hole& h) { return h.id == "K.2"; });
+    EXPECT_NEAR(inMillimetres(same->end.z), inMillimetres(decidedEnd), 0.3)
+        << "as rounded on screen";
 }
 
 TEST_F(RuleTexts, everyDecidedValueOfAllIsTheValueTheResultsUse) {
