@@ -75,6 +75,13 @@ FieldRow::FieldRow(Desk& desk, std::string what, QWidget* parent)
     follow();
 }
 
+/// A field in focus calls its entry finished while it goes, when this is no longer a row.
+FieldRow::~FieldRow() {
+    entry_->removeEventFilter(this);
+    entry_->disconnect(this);
+    if (choices_ != nullptr) choices_->disconnect(this);
+}
+
 QString FieldRow::objection() const {
     return below_->isHidden() ? QString() : below_->text();
 }

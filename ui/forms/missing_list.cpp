@@ -63,8 +63,7 @@ void MissingList::refresh() {
         }
         if (problems.size() > mostProblems)
             html += QStringLiteral("<li>%1</li>")
-                        .arg(tr("and %1 more").arg(problems.size() - mostProblems)
-                                 .toHtmlEscaped());
+                        .arg(tr("and %1 more").arg(problems.size() - mostProblems).toHtmlEscaped());
         html += QStringLiteral("</ul>");
     }
     setTitle(results.missing.empty() && problems.empty() ? tr("Nothing is missing")

@@ -60,7 +60,8 @@ QVariant OffsetsModel::data(const QModelIndex& index, int role) const {
     const QString shown =
         rows_[static_cast<std::size_t>(index.row())][static_cast<std::size_t>(index.column())];
     if (role == Qt::DisplayRole) return shown;
-    if (role == Qt::TextAlignmentRole && index.column() > 0) return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+    if (role == Qt::TextAlignmentRole && index.column() > 0)
+        return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     if (role == Qt::AccessibleTextRole)
         return tr("station %1, %2, %3")
             .arg(rows_[static_cast<std::size_t>(index.row())][0],

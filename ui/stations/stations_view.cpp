@@ -55,6 +55,17 @@ StationsView::StationsView(StationsModel& model, QWidget* parent)
     connect(horizontalHeader(), &QHeaderView::geometriesChanged, this, &StationsView::placeCorner);
 }
 
+/// Headers and editors speak up while they go, when this is no longer a grid.
+StationsView::~StationsView() {
+    delegate_->abandonEditor();
+    for (QObject* part :
+         {static_cast<QObject*>(horizontalHeader()), static_cast<QObject*>(verticalHeader()),
+          static_cast<QObject*>(delegate_)}) {
+        part->disconnect(this);
+    }
+    model_.disconnect(this);
+}
+
 /// Every column as wide as its heading's longest word and what stands in it, within reason; the
 /// last takes what is left.
 void StationsView::resetWidths() {

@@ -15,6 +15,7 @@ class StationsView : public QTableView {
 
   public:
     explicit StationsView(StationsModel& model, QWidget* parent = nullptr);
+    ~StationsView() override;
 
     /// Ends an open entry before anything else is done.
     void settleEditor() { delegate_->settleEditor(); }

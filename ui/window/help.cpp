@@ -90,7 +90,8 @@ void MainWindow::showShortcuts() {
     dialog->layout()->addWidget(table);
     dialog->layout()->addWidget(closeBox(dialog));
     table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
-    dialog->resize(table->columnWidth(0) + table->columnWidth(1) + fontMetrics().averageCharWidth() * 12, 620);
+    dialog->resize(
+        table->columnWidth(0) + table->columnWidth(1) + fontMetrics().averageCharWidth() * 12, 620);
     dialog->show();
 }
 

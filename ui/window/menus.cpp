@@ -69,8 +69,7 @@ void MainWindow::makeFileMenu() {
     menu->addSeparator();
     needProject_.append(add(menu, tr("Save a &copy…"), keys(QKeySequence::SaveAs, "Ctrl+Shift+S"),
                             [this] { saveCopy(); }));
-    needProject_.append(
-        add(menu, tr("C&lose"), key("Ctrl+W"), [this] { closeProject(); }));
+    needProject_.append(add(menu, tr("C&lose"), key("Ctrl+W"), [this] { closeProject(); }));
     menu->addSeparator();
     add(menu, tr("&Quit"), keys(QKeySequence::Quit, "Ctrl+Q"), [this] {
         close();

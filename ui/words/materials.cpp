@@ -44,7 +44,8 @@ std::vector<Choice> choicesFor(const Field& field, const Catalogue& catalogue,
     };
     switch (field.kind) {
         case ValueKind::choice:
-            for (const std::string& word : field.choices) choices.push_back({word, choiceWords(word)});
+            for (const std::string& word : field.choices)
+                choices.push_back({word, choiceWords(word)});
             return choices;
         case ValueKind::woodName:
             for (const auto& [id, wood] : catalogue.woods)

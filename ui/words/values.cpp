@@ -23,16 +23,19 @@ LengthStyle styleFor(bool place, UnitSystem units) {
     return place ? LengthStyle::feetInches : LengthStyle::inchFractions;
 }
 
-/// What rounding to a 64th or half a millimetre would make something else of: a corrosion allowance, a thin washer.
+/// What rounding to a 64th or half a millimetre would make something else of: a corrosion
+/// allowance, a thin washer.
 bool isFine(Length length, UnitSystem units) {
     constexpr Length leastInches = inches(1.0 / 16.0);
     constexpr Length leastMillimetres = millimetres(10.0);
-    return length.si() != 0.0 && abs(length) < (units == UnitSystem::inches ? leastInches : leastMillimetres);
+    return length.si() != 0.0 &&
+           abs(length) < (units == UnitSystem::inches ? leastInches : leastMillimetres);
 }
 
 QString fineLength(Length length, UnitSystem units, UnitMark mark) {
     const bool inch = units == UnitSystem::inches;
-    QString shown = QString::number(inch ? inInches(length) : inMillimetres(length), 'f', inch ? 3 : 2);
+    QString shown =
+        QString::number(inch ? inInches(length) : inMillimetres(length), 'f', inch ? 3 : 2);
     while (shown.endsWith(QLatin1Char('0'))) shown.chop(1);
     if (shown.endsWith(QLatin1Char('.'))) shown.chop(1);
     if (mark == UnitMark::leftOut) return shown;

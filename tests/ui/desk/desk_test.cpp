@@ -187,6 +187,19 @@ TEST_F(DeskTest, lateNewsOfAClosedProjectIsNotTakenForTheNewOne) {
     QTest::qWait(50);
     EXPECT_FALSE(desk.trouble().has_value());
     EXPECT_EQ(desk.settledMark(), QStringLiteral("settled"));
+    ASSERT_TRUE(desk.decide({{"hull.name", "Second"}}));
+    EXPECT_EQ(desk.settledMark(), QStringLiteral("settling…"))
+        << "the first project had more steps";
+}
+
+TEST_F(DeskTest, troubleOfAClosedProjectIsNotTheNewOnes) {
+    openDemo();
+    const QString moved = file.folder() + QStringLiteral("/moved.fayline");
+    ASSERT_TRUE(QFile::rename(file.path(), moved));
+    ASSERT_TRUE(desk.decide({{"hull.name", "First"}}));
+    ASSERT_TRUE(desk.create(file.folder() + QStringLiteral("/other.fayline"), {}));
+    QTest::qWait(50);
+    EXPECT_FALSE(desk.trouble().has_value());
 }
 
 TEST_F(DeskTest, importedOffsetsReplaceTheOldOnesInOneStep) {

@@ -39,6 +39,7 @@ TEST_F(Window, openingShowsBoatFileAndCounts) {
     openDemo();
     EXPECT_TRUE(window.windowTitle().startsWith(QStringLiteral("hollin.fayline")));
     EXPECT_TRUE(window.topBar().isVisible());
+    EXPECT_EQ(settings.recent(), QStringList{file.path()});
     EXPECT_TRUE(window.topBar().settledText().startsWith(QStringLiteral("settled")));
     EXPECT_TRUE(window.topBar().countsText().contains(QStringLiteral("1 short")))
         << window.topBar().countsText().toStdString();

@@ -22,6 +22,7 @@ class FieldRow : public QWidget {
 
   public:
     FieldRow(Desk& desk, std::string what, QWidget* parent = nullptr);
+    ~FieldRow() override;
 
     [[nodiscard]] const std::string& what() const { return what_; }
     [[nodiscard]] QLineEdit* entry() const { return entry_; }
