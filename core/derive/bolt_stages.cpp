@@ -102,8 +102,8 @@ BoltPlan planBolts(const Project& project, const Structure& structure, const Cat
         }
         const Thread* thread = threadOf(catalogue, *bolt.diameter);
         plan.layout.bolts.push_back(
-            {id, bolt.x, bolt.offset, bolt.through == "between", *bolt.diameter,
-             thread != nullptr ? thread->pitch : *bolt.diameter / 8.0,
+            {id, bolt.x, bolt.offset, bolt.through == "between", bolt.metal.value_or(""),
+             *bolt.diameter, thread != nullptr ? thread->pitch : *bolt.diameter / 8.0,
              washerDiameterOf(bolt, plan.layout.rules), washerThicknessOf(bolt, plan.layout.rules),
              bolt.recess.value_or(2.5 * *bolt.diameter)});
     }

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "derive/memo.h"
-#include "fastening_stages.h"
+#include "layout_stage.h"
 #include "stages.h"
 
 namespace fayline {
@@ -40,8 +40,7 @@ struct Deriver::Memory {
     Memo<int, AfloatInput, Afloat> afloat;
     Memo<int, StructureInput, Structure> structure;
     Memo<int, BallastBoltInput, BallastBoltLayout> layout;
-    Memo<std::string, CurveInput, std::optional<FrameCurve>> curves;
-    Memo<std::string, FrameFasteningInput, FrameFastenings> frames;
+    LayoutMemory fastenings;
     Memo<int, LoadKey, CaseLoads> loads;
     Memo<std::string, BoltCheckInput, BoltCheckInput> boltInputs;
     Memo<std::string, BoltChecksKey, std::vector<Check>> boltChecks;
@@ -53,8 +52,7 @@ struct Deriver::Memory {
         afloat.nextGeneration();
         structure.nextGeneration();
         layout.nextGeneration();
-        curves.nextGeneration();
-        frames.nextGeneration();
+        fastenings.nextGeneration();
         loads.nextGeneration();
         boltInputs.nextGeneration();
         boltChecks.nextGeneration();
@@ -77,32 +75,6 @@ void sortWorstFirst(Results& results) {
     }
     std::sort(results.worstFirst.begin(), results.worstFirst.end(),
               [](const Check* a, const Check* b) { return worseThan(*a, *b); });
-}
-
-/// Frame lines, then the fastenings of each frame.
-template <typename Memory>
-void layOutFrames(const Project& project, const Materials& materials, const Catalogue& catalogue,
-                  Memory& memory, Results& results) {
-    const Structure& structure = *results.structure;
-    Length greatest;
-    for (const FramePlace& frame : structure.frames) {
-        const auto keelTop = structure.keel ? keelTopAt(*structure.keel, frame.x) : std::nullopt;
-        const auto curve = memory.curves.get(frame.id, CurveInput{results.hull, frame.x, keelTop},
-                                             curveStage, results.runs.curves);
-        results.curves.push_back(*curve ? std::shared_ptr<const FrameCurve>(curve, &**curve)
-                                        : nullptr);
-        if (*curve) greatest = max(greatest, (*curve)->girth());
-    }
-    const Wood* wood = findWood(materials, project.frames.wood);
-    const bool hardwood = wood == nullptr || wood->family == WoodFamily::hardwood;
-    for (std::size_t i = 0; i < structure.frames.size(); ++i) {
-        const FramePlace& frame = structure.frames[i];
-        results.frameFastenings.push_back(
-            memory.frames.get(frame.id,
-                              frameFasteningInput(project, structure, frame, results.curves[i],
-                                                  greatest, catalogue, hardwood),
-                              layOutFrame, results.runs.frames));
-    }
 }
 
 void add(Problems& to, const Problems& from) {
@@ -153,7 +125,7 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
     results->missing.insert(results->missing.end(), plan.missing.begin(), plan.missing.end());
     results->ballastBolts =
         memory.layout.get(0, std::move(plan.layout), layOutBallastBolts, runs.layout);
-    layOutFrames(project, *materials, *catalogue_, memory, *results);
+    layOutFastenings(project, *materials, *catalogue_, memory.fastenings, *results);
     if (!structure.ballast) return results;
     const auto boat = boatMass(project, *results->afloat);
     if (!boat)
@@ -219,6 +191,10 @@ std::vector<const Hole*> allHoles(const Results& results) {
     for (const auto& frame : results.frameFastenings) {
         for (const Hole& hole : frame->holes) holes.push_back(&hole);
     }
+    for (const auto& part : {results.planking, results.backbone}) {
+        if (!part) continue;
+        for (const Hole& hole : part->holes) holes.push_back(&hole);
+    }
     return holes;
 }
 
@@ -227,6 +203,10 @@ std::vector<const Finding*> allFindings(const Results& results) {
     for (const Finding& finding : results.ballastBolts->findings) findings.push_back(&finding);
     for (const auto& frame : results.frameFastenings) {
         for (const Finding& finding : frame->findings) findings.push_back(&finding);
+    }
+    for (const auto& part : {results.planking, results.backbone}) {
+        if (!part) continue;
+        for (const Finding& finding : part->findings) findings.push_back(&finding);
     }
     return findings;
 }

@@ -50,6 +50,8 @@ std::optional<FasteningChoice> choiceOf(const FasteningDecisions& decided,
     choice.count = *decided.count;
     choice.length = decided.length;
     choice.counterbore = decided.counterbore.value_or(Length{});
+    choice.metal = decided.metal.value_or("");
+    choice.washerDiameter = decided.washerDiameter;
     if (choice.kind == FasteningKind::woodScrew) {
         if (!decided.gauge || !decided.length) return std::nullopt;
         choice.gauge = *decided.gauge;
@@ -60,8 +62,8 @@ std::optional<FasteningChoice> choiceOf(const FasteningDecisions& decided,
     }
     if (!decided.diameter || (choice.kind == FasteningKind::drift && !decided.length))
         return std::nullopt;
-    choice.diameter =
-        decided.section == "square" ? 1.4142135623730951 * *decided.diameter : *decided.diameter;
+    choice.square = choice.kind == FasteningKind::rivet && decided.section == "square";
+    choice.diameter = choice.square ? 1.4142135623730951 * *decided.diameter : *decided.diameter;
     choice.root = *decided.diameter;
     if (const Thread* thread = threadOf(catalogue, *decided.diameter);
         thread != nullptr && choice.kind == FasteningKind::bolt) {

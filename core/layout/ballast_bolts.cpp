@@ -141,6 +141,9 @@ BallastBoltLayout layOutBallastBolts(const BallastBoltInput& input) {
         hole.start = {seat->x, y, upper + proud};
         hole.end = {seat->x, y, lower - proud};
         hole.diameter = bolt.diameter;
+        hole.metal = bolt.metal;
+        hole.washerDiameter = bolt.washerDiameter;
+        hole.washerThickness = bolt.washerThickness;
         hole.grip = placed.grip;
         hole.length = placed.grip + 2.0 * proud;
         hole.steps = drillSteps(bolt, placed.grip);

@@ -75,6 +75,19 @@ std::vector<HoleStep> throughSteps(const FasteningChoice& fastening, Length dept
     return steps;
 }
 
+void dress(Hole& hole, const FasteningChoice& choice) {
+    hole.kind = nameOf(choice.kind);
+    hole.diameter = choice.diameter;
+    hole.metal = choice.metal;
+    hole.gauge = choice.gauge;
+    hole.square = choice.square;
+    if (choice.kind == FasteningKind::bolt || choice.kind == FasteningKind::rivet) {
+        hole.washerDiameter = choice.washerDiameter;
+        hole.washerThickness = choice.washerThickness;
+    }
+    if (choice.counterbore > Length{}) hole.bung = choice.counterbore;
+}
+
 Length proudOf(const FasteningChoice& bolt) {
     return bolt.washerThickness + 1.3 * bolt.diameter;
 }

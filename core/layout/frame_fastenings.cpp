@@ -39,8 +39,7 @@ Hole holeFor(const FrameFasteningInput& in, const FasteningChoice& choice, const
     hole.id = in.frame + "." + side.letter + "." + group + "." + std::to_string(number);
     hole.mark = std::string(markLetter) + std::to_string(number);
     hole.group = group;
-    hole.kind = nameOf(choice.kind);
-    hole.diameter = choice.diameter;
+    dress(hole, choice);
     return hole;
 }
 
@@ -119,7 +118,6 @@ void heels(const FrameFasteningInput& in, const FasteningChoice& choice, const S
         hole.grip = in.moulded - choice.counterbore;
         hole.steps = choice.kind == FasteningKind::woodScrew ? screwSteps(choice, in.moulded, true)
                                                              : throughSteps(choice, length);
-        if (choice.counterbore > Length{}) hole.bung = choice.counterbore;
         out.holes.push_back(std::move(hole));
     }
 }
@@ -136,9 +134,8 @@ void floorBolts(const FrameFasteningInput& in, const FasteningChoice& choice,
         hole.id = in.frame + ".floor." + std::to_string(i + 1);
         hole.mark = "K" + std::to_string(i + 1);
         hole.group = "floor";
-        hole.kind = nameOf(choice.kind);
         hole.face = "inner";
-        hole.diameter = choice.diameter;
+        dress(hole, choice);
         hole.joins = {in.frame + ".floor", "keel"};
         const Length y =
             choice.count == 1 ? Length{} : spread(-0.5 * half, 0.5 * half, i, choice.count);
@@ -195,7 +192,6 @@ void planks(const FrameFasteningInput& in, const Side& side, FrameFastenings& ou
             hole.steps = choice.kind == FasteningKind::woodScrew
                              ? screwSteps(choice, in.planking, in.hardwoodFrame)
                              : throughSteps(choice, stack);
-            if (choice.counterbore > Length{}) hole.bung = choice.counterbore;
             out.holes.push_back(std::move(hole));
         }
     }

@@ -92,6 +92,8 @@ struct Results {
     std::shared_ptr<const BallastBoltLayout> ballastBolts;
     std::vector<std::shared_ptr<const FrameCurve>> curves;  ///< by frame; null outside the hull
     std::vector<std::shared_ptr<const FrameFastenings>> frameFastenings;  ///< by frame
+    std::shared_ptr<const FrameFastenings> planking;  ///< butts, hood ends, garboard to keel
+    std::shared_ptr<const FrameFastenings> backbone;  ///< bolts and drifts of the backbone's joints
     std::vector<std::shared_ptr<const CaseLoads>> cases;
     std::vector<std::shared_ptr<const BoltCheckInput>>
         boltInputs;                       ///< in the order of the placed bolts

@@ -31,6 +31,7 @@ struct BoltChoice {
     std::optional<Length> x;
     std::optional<Length> offset;  ///< signed, this bolt's own
     bool between = false;
+    std::string metal;  ///< catalogue name; empty while not decided
     Length diameter;
     Length pitch;  ///< of its thread
     Length washerDiameter, washerThickness, recess;

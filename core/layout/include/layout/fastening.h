@@ -22,6 +22,9 @@ struct FasteningChoice {
     Length root;                   ///< of a screw's thread or a bolt's
     std::optional<Length> length;  ///< of a screw or drift
     Length counterbore;
+    std::string metal;
+    bool square = false;
+    std::optional<Length> washerDiameter;
     Length washerThickness;  ///< bolt: washer and nut stand proud by this and a diameter
     bool operator==(const FasteningChoice&) const = default;
 };
@@ -33,6 +36,9 @@ std::vector<HoleStep> screwSteps(const FasteningChoice& screw, Length throughHea
                                  bool hardwood);
 /// Steps for a bolt, drift or rivet right through a stack.
 std::vector<HoleStep> throughSteps(const FasteningChoice& fastening, Length depth);
+
+/// What a hole takes over from its group: kind, metal, sizes. Place, length and steps are its own.
+void dress(Hole& hole, const FasteningChoice& choice);
 
 /// How far a bolt's rod stands out of its washer seat: washer, nut of its own diameter, a little
 /// thread.

@@ -25,8 +25,12 @@ struct Hole {
     std::vector<std::string> joins;  ///< member ids, head side first
     Point start, end;
     Length diameter, length, grip;
+    std::string metal;         ///< catalogue name; empty while not decided
+    std::optional<int> gauge;  ///< of a screw
+    bool square = false;       ///< a square rivet: the side is the diameter over the root of two
+    std::optional<Length> washerDiameter, washerThickness;  ///< washers, rings or roves it takes
     std::vector<HoleStep> steps;
-    std::optional<Length> bung;
+    std::optional<Length> bung;  ///< depth of the counterbore it fills
     bool locked = false, drilled = false;
     bool operator==(const Hole&) const = default;
 };

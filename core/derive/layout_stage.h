@@ -1,0 +1,22 @@
+#pragma once
+
+#include "derive/memo.h"
+#include "fastening_stages.h"
+#include "materials.h"
+
+namespace fayline {
+
+/// What the layout of everything but the ballast bolts remembers.
+struct LayoutMemory {
+    Memo<std::string, CurveInput, std::optional<FrameCurve>> curves;
+    Memo<std::string, FrameFasteningInput, FrameFastenings> frames;
+
+    void nextGeneration();
+};
+
+/// Frame lines, then the fastenings of each frame, of the planking and of the backbone, into
+/// `results`.
+void layOutFastenings(const Project& project, const Materials& materials,
+                      const Catalogue& catalogue, LayoutMemory& memory, Results& results);
+
+}  // namespace fayline
