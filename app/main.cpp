@@ -1,4 +1,5 @@
 #include <QCoreApplication>
+#include <csignal>
 #include <filesystem>
 #include <iostream>
 
@@ -70,6 +71,8 @@ bool namesAFile(const std::string& word) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    // A file as long as the system allows is a failed write, told in a sentence, not a sudden end.
+    std::signal(SIGXFSZ, SIG_IGN);
     const std::vector<std::string> words(argv + 1, argv + argc);
     if (cli::isCommandLine(words) || words.size() > 1 ||
         (words.size() == 1 && !namesAFile(words.front()))) {

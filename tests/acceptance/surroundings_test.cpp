@@ -83,6 +83,19 @@ TEST(Locale, TurkishLettersAndUnknownLocalesChangeNothing) {
         "");
 }
 
+TEST(FileSizeLimit, EndsInASentenceNotInASignal) {
+    const Folder folder;
+    putDemo(folder, "d.fayline");
+    // 16 blocks of 512 bytes: the demo project is longer.
+    const Ran ran = runProgram(
+        {"/bin/sh", "-c",
+         std::string("ulimit -f 16; exec '") + FAYLINE_PROGRAM + "' demo --to e.fayline"},
+        folder.path(), {"PATH=/usr/bin:/bin"});
+    EXPECT_EQ(ran.exit, 1) << ran.err;
+    EXPECT_EQ(linesOf(ran.err).size(), 1U) << ran.err;
+    EXPECT_FALSE(std::filesystem::exists(folder / "e.fayline"));
+}
+
 TEST(WindowLibraries, TheCommandLineLoadsNone) {
     const Folder folder;
     putDemo(folder, "p.fayline");
