@@ -63,7 +63,7 @@ StationsView::~StationsView() {
           static_cast<QObject*>(delegate_)}) {
         part->disconnect(this);
     }
-    model_.disconnect(this);
+    if (model() == &model_) model_.disconnect(this);  // it may have gone before
 }
 
 /// Every column as wide as its heading's longest word and what stands in it, within reason; the

@@ -143,6 +143,7 @@ void MainWindow::projectChanged() {
     if (open) {
         setWindowTitle(tr("%1 – Fayline").arg(QFileInfo(desk_.path()).fileName()));
         setWindowFilePath(desk_.path());
+        stations_->setFrame(worstFrame());
         showPage(desk_.results()->missing.empty() ? stationsPage : hullPage);
     } else {
         setWindowTitle(tr("Fayline"));
@@ -153,14 +154,20 @@ void MainWindow::projectChanged() {
     refreshActions();
 }
 
-void MainWindow::goToWorst() {
+/// The frame with the worst margin under the leading basis; empty while nothing is checked.
+QString MainWindow::worstFrame() const {
     const Basis leading = speechOf(desk_.project()).basis;
     for (const Check* check : desk_.results()->worstFirst) {
-        if (!counts(*check, leading) || check->frame.empty()) continue;
-        showPage(stationsPage);
-        stations_->setFrame(asText(check->frame));
-        return;
+        if (counts(*check, leading) && !check->frame.empty()) return asText(check->frame);
     }
+    return {};
+}
+
+void MainWindow::goToWorst() {
+    const QString frame = worstFrame();
+    if (frame.isEmpty()) return;
+    showPage(stationsPage);
+    stations_->setFrame(frame);
 }
 
 void MainWindow::showTrouble() {

@@ -63,6 +63,7 @@ class MainWindow : public QMainWindow {
     QAction* addPageCommand(QMenu* menu, const QString& words, const QList<QKeySequence>& keys,
                             PageCommand command);
     [[nodiscard]] Page* page() const;
+    [[nodiscard]] QString worstFrame() const;
     void settlePages();
 
     void projectChanged();

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QMimeData>
 #include <QPushButton>
+#include <QTableWidget>
 #include <QWheelEvent>
 #include <map>
 #include <set>
@@ -293,6 +294,44 @@ TEST_F(Window, everyMenuItemHasItsOwnKeyAndNoShortcutIsTaken) {
          {"Quit", "New…", "Open…", "Save a copy", "Undo", "Copy", "Paste", "Find"}) {
         EXPECT_FALSE(action(QString::fromUtf8(words))->shortcut().isEmpty()) << words;
     }
+}
+
+TEST_F(Window, openingChoosesTheFrameWithTheWorstMargin) {
+    openDemo();
+    EXPECT_EQ(window.stations().frame(), QStringLiteral("F18")) << "K.4 with its small washer";
+}
+
+/// The dialog of that title among all windows of the program; null when it is not open.
+QWidget* dialogNamed(const QString& title) {
+    for (QWidget* each : QApplication::topLevelWidgets()) {
+        if (each->inherits("QDialog") && each->isVisible() && each->windowTitle() == title)
+            return each;
+    }
+    return nullptr;
+}
+
+TEST_F(Window, helpListsEveryShortcut) {
+    openDemo();
+    action(QStringLiteral("Keyboard shortcuts"))->trigger();
+    QWidget* dialog = dialogNamed(QStringLiteral("Keyboard shortcuts"));
+    ASSERT_NE(dialog, nullptr);
+    const auto* table = dialog->findChild<QTableWidget*>();
+    ASSERT_NE(table, nullptr);
+    QString listed;
+    for (int row = 0; row < table->rowCount(); ++row)
+        listed += table->item(row, 1)->text() + QStringLiteral(", ");
+    int shortcuts = 0;
+    for (QAction* each : actions()) {
+        for (const QKeySequence& key : each->shortcuts()) {
+            ++shortcuts;
+            EXPECT_TRUE(
+                listed.contains(key.toString(QKeySequence::NativeText) + QStringLiteral(", ")))
+                << each->text().toStdString();
+        }
+    }
+    EXPECT_GT(shortcuts, 20);
+    QTest::keyClick(dialog, Qt::Key_Escape);
+    EXPECT_FALSE(dialog->isVisible());
 }
 
 }  // namespace
