@@ -20,11 +20,6 @@ constexpr double pad_mm = 1.5;
 
 // What a sheet says, field by field, for its code.
 
-void say(Digest& digest, const SheetHead& head) {
-    digest.field("fayline.sheet/1").field(head.id).field(nameOf(head.kind)).field(head.title);
-    digest.field(head.name).field(head.unit).field(head.boat).field(head.caution);
-}
-
 /// To a tenth of a millimetre: finer than any sheet is read.
 void say(Digest& digest, PlanePoint p) {
     digest.field(std::llround(p.across.si() * 1.0e4)).field(std::llround(p.up.si() * 1.0e4));
@@ -77,7 +72,7 @@ class Side {
         flow_.startPage(in_.side, in_.seen);
         columns();
         for (const auto& [label, text] : in_.notes) flow_.paragraph(label, text, labelIndent_mm);
-        picture();
+        if (!in_.picture.parts.empty()) picture();
         warnings();
         if (in_.groups.empty() && in_.guests.empty()) {
             flow_.down(4.0);

@@ -27,6 +27,11 @@ std::vector<PointMm> rectangle(double left, double top, double right, double bot
 
 }  // namespace
 
+void say(Digest& digest, const SheetHead& head) {
+    digest.field("fayline.sheet/1").field(head.id).field(nameOf(head.kind)).field(head.title);
+    digest.field(head.name).field(head.unit).field(head.boat).field(head.caution);
+}
+
 PageFlow::PageFlow(const SheetHead& head, std::string revision, PaperSize paper)
     : head_(head), revision_(std::move(revision)), size_(sizeOf(paper)) {}
 

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "quantity/digest.h"
 #include "sheet/sheet_head.h"
 
 namespace fayline {
@@ -15,6 +16,9 @@ inline constexpr double plain = plainLetter.height;
 inline constexpr double figure = settingOutLetter.height;
 inline constexpr double line = 5.5;  ///< from one line of plain text to the next
 }  // namespace page
+
+/// What every sheet says at its head, for its code: not when it was printed, nor by which program.
+void say(Digest& digest, const SheetHead& head);
 
 /// Fills pages from top to bottom. Each page has the sheet's head and foot; "page 1 of 2" is
 /// written at the end, when it is known.

@@ -1,0 +1,214 @@
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+#include "paper_context.h"
+
+namespace fayline {
+namespace {
+
+using paper_text::capital;
+using paper_text::plain;
+
+/// A bit this long needs an extension or a ship auger (judgement).
+constexpr Length longBit = millimetres(300);
+/// Closer than this many diameters between two holes' edges, a wandering bit runs into the other
+/// (common practice).
+constexpr double clearDiameters = 2.0;
+constexpr std::size_t mostWarnings = 6;
+
+bool isThrough(const Hole& hole) {
+    return hole.kind == "bolt" || hole.kind == "rivet";
+}
+
+/// Drilling order: what goes right through two timbers first, then by setting.
+auto orderKey(const BenchItem& item) {
+    return std::tuple(!isThrough(*item.hole), item.hole->group);
+}
+
+bool sameSetting(const BenchItem& a, const BenchItem& b) {
+    const Hole &p = *a.hole, &q = *b.hole;
+    if (a.where != b.where || p.group != q.group || p.kind != q.kind || p.gauge != q.gauge ||
+        p.metal != q.metal || p.square != q.square || p.bung != q.bung ||
+        p.steps.size() != q.steps.size())
+        return false;
+    const auto same = [](Length m, Length n) { return abs(m - n) < millimetres(0.4); };
+    if (!same(p.diameter, q.diameter) || !same(p.length, q.length)) return false;
+    for (std::size_t i = 0; i < p.steps.size(); ++i) {
+        if (p.steps[i].drill != q.steps[i].drill || !same(p.steps[i].diameter, q.steps[i].diameter))
+            return false;
+        if (!isThrough(p) && !same(p.steps[i].depth, q.steps[i].depth)) return false;
+    }
+    return true;
+}
+
+std::string howToDrive(const Hole& hole) {
+    if (hole.kind == "wood_screw")
+        return "Drive in bedding compound until the head seats, no more.";
+    if (hole.kind == "bolt") return "Nut up until the washer just marks the wood.";
+    if (hole.kind == "rivet") return "Rove on tight, cut off, rivet over with light blows.";
+    return "Drive home in bedding compound.";
+}
+
+std::vector<std::string> settingOf(const PaperContext& paper, const Hole& hole) {
+    std::vector<std::string> lines;
+    std::string bits;
+    for (std::size_t i = 0; i < hole.steps.size(); ++i) {
+        const HoleStep& step = hole.steps[i];
+        bits += (bits.empty() ? "Bit " : " Bit ") + std::to_string(i + 1) + ": " +
+                paper.unit.size(step.diameter) + ", " + step.drill;
+        bits += isThrough(hole) ? "." : "; collar " + paper.unit.setOut(step.depth) + " from tip.";
+    }
+    if (!bits.empty()) lines.push_back(bits);
+    std::string scrap = "Bore scrap first";
+    if (hole.bung) scrap += ": head " + paper.unit.setOut(*hole.bung) + " under";
+    if (!isThrough(hole) && !hole.steps.empty()) {
+        const Length deep = hole.bung.value_or(Length{}) + hole.length;
+        const Length shortBy = deep - hole.steps.back().depth;
+        if (shortBy > millimetres(0.5))
+            scrap += (hole.bung ? ", tip " : ": tip ") + paper.unit.setOut(shortBy) +
+                     " short of the point";
+    }
+    scrap += ". " + howToDrive(hole);
+    if (hole.bung && !hole.steps.empty())
+        scrap += " Bung " + paper.unit.size(hole.steps.front().diameter) + ", grain along.";
+    lines.push_back(scrap);
+    return lines;
+}
+
+/// A finding in the sheet's unit. Its own sentence may speak another.
+std::string findingWords(const PaperContext& paper, const Finding& finding,
+                         const std::string& marks) {
+    static constexpr std::pair<const char*, const char*> known[] = {
+        {"clash", "run into another hole"},
+        {"near", "too little wood beyond the point"},
+        {"edge", "too near an edge"},
+        {"end", "too near an end"},
+        {"spacing", "too close together"},
+        {"grain_line", "in one line of the grain"},
+        {"tip_out", "the point comes out"},
+        {"grip", "does not hold: the length does not suit the timbers"},
+        {"thread_bound", "thread in the outer piece; bore that a slip fit"},
+        {"counterbore", "counterbored into the joint"},
+        {"bung", "the bung is too thin"},
+        {"hole_in_bolt", "meets another fastening"},
+        {"butt", "too near a plank's butt"},
+        {"hood", "too near a plank's end"},
+        {"locked_conflict", "placed by hand where it cannot be"},
+        {"rule", "below the class rule's least size"},
+        {"bed", "off the ballast"},
+        {"floor", "meant for a floor, stands beside it"},
+    };
+    std::string words = plain(finding.kind);
+    for (const auto& [kind, text] : known) {
+        if (finding.kind == kind) words = text;
+    }
+    std::string line = marks + ": " + words;
+    if (finding.missing && *finding.missing > millimetres(0.05)) {
+        const std::string by = paper.unit.size(*finding.missing);
+        line += by == "0" ? ", by a hair" : ", by " + by;
+    }
+    return line + ".";
+}
+
+std::string marksOf(const PaperContext& paper, const std::vector<std::string>& ids) {
+    std::string marks;
+    for (const std::string& id : ids) {
+        const auto found = paper.marks.find(id);
+        marks += (marks.empty() ? "" : ", ") + (found == paper.marks.end() ? id : found->second);
+    }
+    return marks;
+}
+
+}  // namespace
+
+std::vector<BenchGroup> groupsOf(const PaperContext& paper, std::vector<BenchItem> items) {
+    std::stable_sort(items.begin(), items.end(), [](const BenchItem& a, const BenchItem& b) {
+        return orderKey(a) < orderKey(b);
+    });
+    std::vector<BenchGroup> groups;
+    std::vector<const BenchItem*> firsts;
+    for (const BenchItem& item : items) {
+        const auto same = std::find_if(firsts.begin(), firsts.end(), [&](const BenchItem* first) {
+            return sameSetting(*first, item);
+        });
+        if (same != firsts.end()) {
+            groups[static_cast<std::size_t>(same - firsts.begin())].holes.push_back(item.row);
+            continue;
+        }
+        BenchGroup group;
+        group.title = item.where + " " + capital(paper_text::fastening(*item.hole, paper.unit)) +
+                      ", " + paper.metalName(item.hole->metal) + ".";
+        group.setting = settingOf(paper, *item.hole);
+        group.holes.push_back(item.row);
+        groups.push_back(std::move(group));
+        firsts.push_back(&item);
+    }
+    return groups;
+}
+
+std::vector<std::string> warningsFor(const PaperContext& paper,
+                                     const std::vector<const Hole*>& holes) {
+    std::vector<std::string> found;
+    std::set<const Finding*> told;
+    for (const Hole* hole : holes) {
+        const auto at = paper.findings.find(hole->id);
+        if (at == paper.findings.end()) continue;
+        for (const Finding* finding : at->second) {
+            if (told.insert(finding).second)
+                found.push_back(findingWords(paper, *finding, marksOf(paper, finding->holes)));
+        }
+    }
+    for (std::size_t i = 0; i < holes.size(); ++i) {
+        for (std::size_t j = i + 1; j < holes.size(); ++j) {
+            const Hole &a = *holes[i], &b = *holes[j];
+            const Length clear = distanceBetween(a, b) - (a.diameter + b.diameter) / 2.0;
+            if (clear <= Length{} || clear >= clearDiameters * max(a.diameter, b.diameter))
+                continue;
+            found.push_back(marksOf(paper, {a.id, b.id}) + ": only " + paper.unit.setOut(clear) +
+                            " apart; keep the bit straight.");
+        }
+    }
+    Length deepest;
+    for (const Hole* hole : holes) {
+        for (const HoleStep& step : hole->steps) deepest = max(deepest, step.depth);
+    }
+    if (deepest > longBit)
+        found.push_back("Bores " + paper.unit.setOut(deepest) +
+                        " deep: long auger or extension, sighted to a string.");
+    if (found.size() > mostWarnings) {
+        const std::size_t more = found.size() - mostWarnings + 1;
+        found.resize(mostWarnings - 1);
+        found.push_back("And " + std::to_string(more) + " more; see the list of holes.");
+    }
+    return found;
+}
+
+std::string marginsFor(const PaperContext& paper, const std::vector<const Hole*>& holes) {
+    const Check* worst = nullptr;
+    for (const Hole* hole : holes) {
+        const auto found = paper.worst.find(hole->id);
+        if (found == paper.worst.end()) continue;
+        if (worst == nullptr || worseThan(*found->second, *worst)) worst = found->second;
+    }
+    if (worst == nullptr) return "none worked out yet for these fastenings.";
+    const auto mark = paper.marks.find(worst->id);
+    const std::string words = (mark == paper.marks.end() ? worst->id : mark->second) + " " +
+                              paper_text::checkWords(*worst);
+    switch (worst->status) {
+        case Status::isShort:
+            return "SHORT: " + words + ". Do not fasten until this is decided.";
+        case Status::unknown:
+            return "UNKNOWN: " + words + ".";
+        case Status::near:
+            return "near: " + words + ".";
+        case Status::outside:
+            return "outside the formula's range: " + words + ".";
+        case Status::ok:
+        case Status::unloaded:
+            return "worst here: " + words + ".";
+    }
+    return words;
+}
+
+}  // namespace fayline

@@ -1,0 +1,205 @@
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+#include "fastening_stages.h"
+#include "paper_sheets.h"
+
+namespace fayline {
+namespace {
+
+using paper_text::capital;
+
+double signOf(const std::string& side) {
+    return side == "port" ? -1.0 : 1.0;
+}
+
+/// The strake a plank's hole belongs to: "strake4.P" → 4; nothing when it names none.
+int strakeOf(const Hole& hole) {
+    for (const std::string& member : hole.joins) {
+        if (member.rfind("strake", 0) == 0) return std::stoi(member.substr(6));
+    }
+    return 0;
+}
+
+/// Length along the hull's outside to the place nearest a point, by halving around the best of
+/// many.
+Length alongOf(const FrameCurve& curve, PlanePoint p) {
+    const auto away = [&](double part) {
+        const CurvePoint at = curve.at(part * curve.girth());
+        return std::hypot(at.y.si() - p.across.si(), at.z.si() - p.up.si());
+    };
+    constexpr int tries = 64;
+    int best = 0;
+    for (int i = 1; i <= tries; ++i) {
+        if (away(static_cast<double>(i) / tries) < away(static_cast<double>(best) / tries))
+            best = i;
+    }
+    double low = std::max(0.0, (best - 1.0) / tries), high = std::min(1.0, (best + 1.0) / tries);
+    while (high - low > 1.0e-6) {
+        const double third = (high - low) / 3.0;
+        if (away(low + third) < away(high - third)) {
+            high -= third;
+        } else {
+            low += third;
+        }
+    }
+    return (low + high) / 2.0 * curve.girth();
+}
+
+class Strips {
+  public:
+    Strips(const PaperContext& paper, const HolesOf& holes) : paper_(paper) {
+        for (const auto& curve : paper.results.curves) {
+            if (curve) greatest_ = max(greatest_, curve->girth());
+        }
+        for (const Hole* hole : holes)
+            byStrake_[{hole->side == "port" ? 0 : 1, strakeOf(*hole)}].push_back(hole);
+    }
+
+    std::vector<PlankStrip> made() {
+        std::vector<PlankStrip> strips;
+        for (const auto& [key, holes] : byStrake_) {
+            // One strip for each setting, so that the setting is said once and holds for all.
+            std::vector<HolesOf> bySetting;
+            for (const Hole* hole : holes) {
+                const auto same =
+                    std::find_if(bySetting.begin(), bySetting.end(),
+                                 [&](const HolesOf& some) { return alike(*some.front(), *hole); });
+                if (same == bySetting.end()) {
+                    bySetting.push_back({hole});
+                } else {
+                    same->push_back(hole);
+                }
+            }
+            for (const HolesOf& some : bySetting) strips.push_back(strip(key.second, some));
+        }
+        return strips;
+    }
+
+  private:
+    static bool alike(const Hole& a, const Hole& b) {
+        if (a.kind != b.kind || a.gauge != b.gauge || a.metal != b.metal || a.bung != b.bung ||
+            a.group != b.group || a.steps.size() != b.steps.size() ||
+            abs(a.diameter - b.diameter) > millimetres(0.01) ||
+            abs(a.length - b.length) > millimetres(0.4))
+            return false;
+        for (std::size_t i = 0; i < a.steps.size(); ++i) {
+            if (a.steps[i].drill != b.steps[i].drill ||
+                abs(a.steps[i].diameter - b.steps[i].diameter) > millimetres(0.01))
+                return false;
+        }
+        return true;
+    }
+
+    PlankStrip strip(int strake, const HolesOf& holes) const {
+        PlankStrip out;
+        const Hole& first = *holes.front();
+        out.side = first.side == "port" ? "port" : "starboard";
+        out.title = strake > 0 ? "Strake " + std::to_string(strake) : "Planking";
+        if (strake == 1) out.title += ", garboard";
+        if (strake > 1 && strake == paper_.project.planking.strakes) out.title += ", sheer strake";
+        if (first.group != "plank") out.title += ": " + first.group;
+        BenchItem item;
+        item.hole = &first;
+        const auto groups = groupsOf(paper_, {item});
+        out.setting = groups.front().setting;
+        out.setting.insert(out.setting.begin(), capital(paper_text::fastening(first, paper_.unit)) +
+                                                    ", " + paper_.metalName(first.metal) +
+                                                    staggerWords(holes));
+        std::vector<std::string> frames;
+        std::map<std::string, HolesOf> byFrame;
+        for (const Hole* hole : holes) {
+            if (byFrame.count(hole->frame) == 0) frames.push_back(hole->frame);
+            byFrame[hole->frame].push_back(hole);
+        }
+        for (const std::string& frame : frames)
+            out.crossings.push_back(crossing(frame, strake, byFrame[frame]));
+        return out;
+    }
+
+    /// How the holes stand off the struck centreline, said once: they do so at every frame.
+    std::string staggerWords(const HolesOf& holes) const {
+        const FramePlace* frame = paper_.frame(holes.front()->frame);
+        if (frame == nullptr) return ".";
+        Length fore, aft;
+        for (const Hole* hole : holes) {
+            if (hole->frame != frame->id) continue;
+            fore = max(fore, frame->x - hole->start.x);
+            aft = max(aft, hole->start.x - frame->x);
+        }
+        if (fore < millimetres(0.5) && aft < millimetres(0.5)) return ", on the struck line.";
+        return ", " + paper_.unit.setOut(max(fore, aft)) +
+               " forward and aft of the struck line in turn, as drawn.";
+    }
+
+    PlankCrossing crossing(const std::string& frameId, int strake, const HolesOf& holes) const {
+        PlankCrossing out;
+        out.frame = frameId.empty() ? "end" : frameId;
+        const FramePlace* frame = paper_.frame(frameId);
+        const FrameCurve* curve = paper_.curve(frameId);
+        Length lower, width;
+        if (curve != nullptr && strake > 0) {
+            const auto seams = seamsAt(paper_.project, curve->girth(), greatest_);
+            const auto at = static_cast<std::size_t>(strake - 1);
+            if (at + 1 < seams.size()) {
+                lower = seams[at];
+                width = seams[at + 1] - seams[at];
+            }
+        }
+        out.width = width > Length{} ? paper_.unit.setOut(width) : "";
+        const std::string& group = holes.front()->group;
+        if (group == "butt") out.flag = "BUTT";
+        if (group == "hood") out.flag = "HOOD";
+        for (const Hole* hole : holes)
+            out.holes.push_back(plankHole(*hole, frame, curve, lower, width));
+        std::stable_sort(out.holes.begin(), out.holes.end(),
+                         [](const PlankHole& a, const PlankHole& b) { return a.up < b.up; });
+        return out;
+    }
+
+    PlankHole plankHole(const Hole& hole, const FramePlace* frame, const FrameCurve* curve,
+                        Length lower, Length width) const {
+        PlankHole out;
+        out.id = hole.id;
+        const double sign = signOf(hole.side);
+        if (curve != nullptr && width > Length{}) {
+            const Length up = alongOf(*curve, {sign * hole.start.y, hole.start.z}) - lower;
+            out.up = std::clamp(up / width, 0.0, 1.0);
+            out.fromUpper = up > width * 0.55;
+            out.figure = paper_.unit.setOut(out.fromUpper ? width - up : up);
+        } else {
+            out.figure = "–";
+        }
+        if (frame != nullptr) {
+            const Length off = hole.start.x - frame->x;
+            const Length sided = frame->sided.value_or(millimetres(40));
+            out.aft = off / sided;
+            out.offLine = paper_.unit.setOut(abs(off));
+            if (out.offLine != "0") out.offLine += off < Length{} ? " F" : " A";
+        }
+        return out;
+    }
+
+    const PaperContext& paper_;
+    Length greatest_;
+    std::map<std::pair<int, int>, HolesOf> byStrake_;
+};
+
+}  // namespace
+
+PlankBook plankBook(const PaperContext& paper, const SheetName& name, const HolesOf& holes) {
+    PlankBook book;
+    book.head = headFor(paper, name, "PLANKS");
+    book.notes.emplace_back(
+        "Before you drill",
+        "each frame's centreline struck on the outside of the plank, from the marks left on the "
+        "frame before planking. Measure from the plank's own edge.");
+    book.warnings = warningsFor(paper, holes);
+    book.strips = Strips(paper, holes).made();
+    book.nothing = "Nothing to drill: no plank fastening is decided.";
+    return book;
+}
+
+}  // namespace fayline

@@ -1,0 +1,207 @@
+#include "sheet/plank_book.h"
+
+#include <algorithm>
+
+#include "page_flow.h"
+#include "quantity/digest.h"
+#include "wrap.h"
+
+namespace fayline {
+namespace {
+
+using shape::Across;
+using shape::Weight;
+
+constexpr double labelIndent_mm = 33.0;
+constexpr double plank_mm = 15.0;     ///< the strip's picture; not to scale upright
+constexpr double figure_mm = 7.2;     ///< one row of figures
+constexpr double crossing_mm = 21.0;  ///< least room of one crossing
+constexpr double head_mm = 26.0;      ///< words in front of each row
+
+class Book {
+  public:
+    Book(PageFlow& flow, const PlankBook& book) : flow_(flow), in_(book) {}
+
+    void draw() {
+        std::string side = "none";
+        if (in_.strips.empty()) {
+            start("");
+            flow_.down(10.0);
+            for (const std::string& one :
+                 wrapped(in_.nothing, page::figure, Weight::bold, flow_.width())) {
+                flow_.text({flow_.left(), flow_.y()}, one, page::figure, Weight::bold);
+                flow_.down(8.0);
+            }
+            return;
+        }
+        for (const PlankStrip& strip : in_.strips) {
+            if (strip.side != side) start(strip.side);
+            side = strip.side;
+            draw(strip);
+        }
+    }
+
+  private:
+    void start(const std::string& side) {
+        flow_.startPage(side, "OUTSIDE of the planking");
+        for (const auto& [label, text] : in_.notes) flow_.paragraph(label, text, labelIndent_mm);
+        for (const std::string& one : in_.warnings)
+            flow_.paragraph("Take care", one, labelIndent_mm);
+        flow_.down(1.0);
+    }
+
+    [[nodiscard]] std::vector<std::string> settingLines(const PlankStrip& strip) const {
+        std::vector<std::string> lines;
+        for (const std::string& text : strip.setting) {
+            for (std::string& one : wrapped(text, page::plain, Weight::regular, flow_.width()))
+                lines.push_back(std::move(one));
+        }
+        return lines;
+    }
+
+    static std::size_t mostHoles(const PlankStrip& strip) {
+        std::size_t most = 0;
+        for (const PlankCrossing& c : strip.crossings) most = std::max(most, c.holes.size());
+        return most;
+    }
+
+    /// Frame names, the strip, a row of figures for each hole, widths, boxes.
+    static double blockHeight(const PlankStrip& strip) {
+        return 8.0 + plank_mm + 1.0 + figure_mm * static_cast<double>(mostHoles(strip)) +
+               page::line + 9.5 + 2.0;
+    }
+
+    void title(const PlankStrip& strip, bool again) {
+        flow_.down(7.5);
+        flow_.text({flow_.left(), flow_.y() - 1.2},
+                   paperTitle(strip) + (again ? ", continued" : ""), page::figure, Weight::bold);
+        if (again) return;
+        for (const std::string& one : settingLines(strip)) {
+            flow_.down(page::line);
+            flow_.text({flow_.left(), flow_.y() - 1.2}, one);
+        }
+        flow_.down(0.8);
+    }
+
+    static std::string paperTitle(const PlankStrip& strip) { return strip.title; }
+
+    void draw(const PlankStrip& strip) {
+        const double settings = static_cast<double>(settingLines(strip).size()) * page::line;
+        flow_.need(7.5 + settings + blockHeight(strip));
+        title(strip, false);
+        double room = crossing_mm;
+        for (const PlankCrossing& c : strip.crossings) {
+            room = std::max(room, widthMm(c.frame, page::figure, Weight::bold) + 3.0);
+            for (const PlankHole& hole : c.holes)
+                room = std::max(room, widthMm(hole.figure, page::figure, Weight::bold) + 3.0);
+            room = std::max(room, widthMm(c.flag, page::plain, Weight::bold) + 3.0);
+        }
+        const double available = flow_.width() - head_mm;
+        const auto perRow = std::max<std::size_t>(1, static_cast<std::size_t>(available / room));
+        for (std::size_t from = 0; from < strip.crossings.size(); from += perRow) {
+            if (flow_.need(blockHeight(strip))) title(strip, true);
+            block(strip, from, std::min(perRow, strip.crossings.size() - from),
+                  available / static_cast<double>(perRow));
+        }
+    }
+
+    void block(const PlankStrip& strip, std::size_t from, std::size_t count, double pitch) {
+        const std::size_t rows = mostHoles(strip);
+        const double x0 = flow_.left() + head_mm;
+        // From outside, bow to the left on the port side: the way the builder stands.
+        const bool bowLeft = strip.side != "starboard";
+        const auto middle = [&](std::size_t i) {
+            const std::size_t slot = bowLeft ? i : count - 1 - i;
+            return x0 + (static_cast<double>(slot) + 0.5) * pitch;
+        };
+        const double names = flow_.y() + 6.5, top = flow_.y() + 8.0, bottom = top + plank_mm;
+        const double right = x0 + static_cast<double>(count) * pitch;
+        flow_.add(Role::frame,
+                  shape::Polygon{{{x0, top}, {right, top}, {right, bottom}, {x0, bottom}},
+                                 true,
+                                 Stroke{0.5, LineStyle::solid}});
+        flow_.text({flow_.left(), top + page::plain + 1.0}, "upper");
+        flow_.text({flow_.left(), bottom - 1.0}, "lower");
+        const double figures = bottom + 1.0;
+        static constexpr const char* letters[] = {"c", "b", "a"};
+        for (std::size_t row = 0; row < rows; ++row) {
+            // Uppermost first, as they lie on the plank; "a" is the lowest.
+            const std::size_t which = rows - 1 - row;
+            const double base = figures + figure_mm * static_cast<double>(row + 1) - 1.2;
+            const std::string letter =
+                which < 3 ? letters[2 - which] : "no. " + std::to_string(which + 1);
+            flow_.text({flow_.left(), base}, letter + ", " + edgeOf(strip, which));
+        }
+        const double widths = figures + figure_mm * static_cast<double>(rows) + page::line - 1.0;
+        flow_.text({flow_.left(), widths}, "width");
+        const double boxes = widths + 2.2;
+        flow_.text({flow_.left(), boxes + 4.8}, "drilled");
+        for (std::size_t i = 0; i < count; ++i) {
+            const PlankCrossing& c = strip.crossings[from + i];
+            const double x = middle(i);
+            flow_.text({x, names}, c.frame, page::figure, Weight::bold, Across::centre);
+            flow_.add(Role::muted, shape::Line{{x, top}, {x, bottom}, {0.25, LineStyle::dashDot}});
+            for (std::size_t h = 0; h < c.holes.size(); ++h) {
+                const PlankHole& hole = c.holes[h];
+                const double aft = (bowLeft ? 1.0 : -1.0) * hole.aft * 8.0;
+                flow_.add(Role::label,
+                          shape::Mark{{x + aft, bottom - hole.up * plank_mm},
+                                      shape::MarkKind::circle,
+                                      1.8,
+                                      true,
+                                      Stroke{0.0, {}}},
+                          hole.id);
+                const double base = figures + figure_mm * static_cast<double>(rows - h) - 1.2;
+                flow_.text({x, base}, hole.figure, page::figure, Weight::bold, Across::centre,
+                           hole.id);
+                flow_.drills(hole.id);
+            }
+            flow_.text({x, widths}, c.flag.empty() ? c.width : c.flag, page::plain,
+                       c.flag.empty() ? Weight::regular : Weight::bold, Across::centre);
+            flow_.box({x - 3.0, boxes}, 6.0);
+        }
+        flow_.down(blockHeight(strip));
+    }
+
+    /// The edge the holes of one row are measured from, when it is the same all along.
+    static std::string edgeOf(const PlankStrip& strip, std::size_t which) {
+        for (const PlankCrossing& c : strip.crossings) {
+            if (which < c.holes.size()) return c.holes[which].fromUpper ? "upper" : "lower";
+        }
+        return "lower";
+    }
+
+    PageFlow& flow_;
+    const PlankBook& in_;
+};
+
+}  // namespace
+
+std::string revisionOf(const PlankBook& book) {
+    Digest digest;
+    say(digest, book.head);
+    digest.field(book.nothing);
+    for (const auto& [label, text] : book.notes) digest.field(label).field(text);
+    for (const std::string& warning : book.warnings) digest.field(warning);
+    for (const PlankStrip& strip : book.strips) {
+        digest.field(strip.side).field(strip.title);
+        for (const std::string& line : strip.setting) digest.field(line);
+        for (const PlankCrossing& c : strip.crossings) {
+            digest.field(c.frame).field(c.width).field(c.flag);
+            for (const PlankHole& hole : c.holes)
+                digest.field(hole.id)
+                    .field(hole.figure)
+                    .field(hole.offLine)
+                    .field(hole.fromUpper ? "upper" : "lower");
+        }
+    }
+    return revisionCode(digest.hex());
+}
+
+Sheet layOut(const PlankBook& book, PaperSize paper) {
+    PageFlow flow(book.head, revisionOf(book), paper);
+    Book(flow, book).draw();
+    return flow.done(book.strips.empty());
+}
+
+}  // namespace fayline
