@@ -9,6 +9,8 @@
 #include <QVBoxLayout>
 
 #include "choice_box.h"
+#include "choice_pictures.h"
+#include "picture_choice.h"
 #include "theme/colours.h"
 #include "words/materials.h"
 #include "words/rule_texts.h"
@@ -64,6 +66,15 @@ FieldRow::FieldRow(Desk& desk, std::string what, QWidget* parent)
     layout->addWidget(field, 0, 1);
     layout->addWidget(unit_, 0, 2);
     layout->addWidget(below_, 1, 1, 1, 2);
+    if (hasPictures(*field_)) {
+        pictures_ = new PictureChoice(*field_);
+        pictures_->setAccessibleName(name);
+        layout->addWidget(pictures_, 2, 0, 1, 3);
+        connect(pictures_, &PictureChoice::chosen, this, [this](const QString& word) {
+            entry_->setText(shownName(*field_, word.toStdString(), desk_.catalogue()));
+            commit();
+        });
+    }
     layout->setColumnStretch(0, 5);
     layout->setColumnStretch(1, 7);
     layout->setColumnMinimumWidth(
@@ -123,6 +134,12 @@ void FieldRow::follow() {
     unit_->setText(beside());
     if (choices_ != nullptr)
         choices_->offer(choicesFor(*field_, desk_.catalogue(), desk_.project()));
+    if (pictures_ != nullptr) {
+        const auto decided = desk_.journal().decided().find(what_);
+        const auto offered = choicesFor(*field_, desk_.catalogue(), desk_.project());
+        pictures_->follow(decided == desk_.journal().decided().end() ? "" : decided->second,
+                          idForName(offered, rule.value.toStdString()));
+    }
     setEnabled(desk_.isOpen() && !desk_.isReadOnly());
 
     const bool typing = entry_->hasFocus() && isTouched();

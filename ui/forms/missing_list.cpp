@@ -1,8 +1,12 @@
 #include "missing_list.h"
 
+#include <QStringList>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "theme/colours.h"
+#include "words/fastenings.h"
+#include "words/things.h"
 #include "words/values.h"
 
 namespace fayline {
@@ -13,6 +17,33 @@ constexpr std::size_t mostProblems = 12;
 QString link(const QString& target, const QString& words) {
     return QStringLiteral("<a href=\"%1\">%2</a>")
         .arg(target.toHtmlEscaped(), words.toHtmlEscaped());
+}
+
+/// Whole groups of the hull that have no fastenings yet and of which nothing was said above.
+QString undecidedGroups(const Desk& desk) {
+    const Results& results = *desk.results();
+    if (results.structure->frames.empty()) return {};
+    QStringList links;
+    const auto said = [&](const std::string& front) {
+        return std::any_of(results.missing.begin(), results.missing.end(),
+                           [&](const Missing& m) { return m.what.rfind(front + ".", 0) == 0; });
+    };
+    for (const char* group : {"heel", "arm", "floor_bolt", "plank", "butt", "hood", "garboard"}) {
+        const auto open = undecidedOf(standingAt(desk.project(), group, {}, {}));
+        if (open.empty() || said(group)) continue;
+        links.append(link(QString::fromLatin1(group) + QLatin1Char('.') + asText(open.front()),
+                          groupWords(group)));
+    }
+    const PlankingDecisions& planking = desk.project().planking;
+    if (!said("planking") && (!planking.wood || !planking.thickness || !planking.strakes)) {
+        links.prepend(link(!planking.thickness ? QStringLiteral("planking.thickness")
+                           : !planking.strakes ? QStringLiteral("planking.strakes")
+                                               : QStringLiteral("planking.wood"),
+                           MissingList::tr("Planking")));
+    }
+    if (desk.project().backbone.empty())
+        links.append(link(QStringLiteral("backbone"), MissingList::tr("Backbone's joints")));
+    return links.join(QStringLiteral(" · "));
 }
 
 }  // namespace
@@ -38,7 +69,7 @@ void MissingList::refresh() {
     const Results& results = *desk_.results();
     QString html;
     if (results.missing.empty()) {
-        html = tr("Nothing is missing for the ballast bolts. The margins stand on the %1 page.")
+        html = tr("Nothing is missing for margins. They stand on the %1 page, frame by frame.")
                    .arg(link(QStringLiteral("stations"), tr("Stations")));
     } else {
         html = tr("Decide these from the top; the first margins appear on the Stations page once "
@@ -49,6 +80,10 @@ void MissingList::refresh() {
                 QStringLiteral("<li>%1</li>").arg(link(asText(missing.what), asText(missing.says)));
         }
         html += QStringLiteral("</ol>");
+    }
+    if (const QString groups = undecidedGroups(desk_); !groups.isEmpty()) {
+        html += QStringLiteral("<p style=\"margin:6px 0 2px 0;\"><b>%1</b> %2</p>")
+                    .arg(tr("Still to decide, for all frames:").toHtmlEscaped(), groups);
     }
     Problems problems = desk_.unread();
     problems.insert(problems.end(), results.problems.begin(), results.problems.end());

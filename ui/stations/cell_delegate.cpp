@@ -130,8 +130,10 @@ void CellDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewI
     QRect rect = option.rect;
     if (cell != nullptr) {
         const int wanted = cell->fontMetrics().horizontalAdvance(cell->text()) + 4 * pad;
-        const int room = editor->parentWidget()->width() - rect.left();
-        rect.setWidth(qMin(qMax(rect.width(), wanted), qMax(room, rect.width())));
+        const int room = editor->parentWidget()->width();
+        const int wide = qMin(qMax(rect.width(), wanted), qMax(room, rect.width()));
+        rect.setLeft(qMax(0, qMin(rect.left(), room - wide)));  // near the edge it grows leftward
+        rect.setWidth(wide);
     }
     editor->setGeometry(rect);
 }

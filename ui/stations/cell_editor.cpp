@@ -34,12 +34,13 @@ void CellEditor::seed(const QString& text) {
     selectAll();
 }
 
-/// As wide as its text, as far as there is room.
+/// As wide as its text, as far as there is room; near the right edge it grows leftward.
 void CellEditor::grow() {
     constexpr int pad = 18;
-    const int wanted = fontMetrics().horizontalAdvance(text()) + pad;
-    const int room = parentWidget() != nullptr ? parentWidget()->width() - x() : wanted;
-    if (wanted > width() && room > width()) resize(qMin(wanted, room), height());
+    if (parentWidget() == nullptr) return;
+    const int room = parentWidget()->width();
+    const int wanted = qMin(fontMetrics().horizontalAdvance(text()) + pad, room);
+    if (wanted > width()) setGeometry(qMax(0, qMin(x(), room - wanted)), y(), wanted, height());
 }
 
 void CellEditor::showObjection(const QString& says) {

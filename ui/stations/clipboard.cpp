@@ -15,19 +15,29 @@ struct Rectangle {
     [[nodiscard]] int columns() const { return right - left + 1; }
 };
 
-Rectangle around(const QItemSelection& selection) {
+/// The rectangle round a selection; its columns are counted among those in sight.
+Rectangle around(const QItemSelection& selection, const std::vector<int>& shown) {
     Rectangle all;
     for (const QItemSelectionRange& range : selection) {
+        const auto from = std::lower_bound(shown.begin(), shown.end(), range.left());
+        const auto to = std::upper_bound(shown.begin(), shown.end(), range.right());
+        if (from >= to) continue;
+        const Rectangle one{range.top(), static_cast<int>(from - shown.begin()), range.bottom(),
+                            static_cast<int>(to - shown.begin()) - 1};
         if (all.rows() <= 0) {
-            all = {range.top(), range.left(), range.bottom(), range.right()};
+            all = one;
             continue;
         }
-        all.top = std::min(all.top, range.top());
-        all.left = std::min(all.left, range.left());
-        all.bottom = std::max(all.bottom, range.bottom());
-        all.right = std::max(all.right, range.right());
+        all.top = std::min(all.top, one.top);
+        all.left = std::min(all.left, one.left);
+        all.bottom = std::max(all.bottom, one.bottom);
+        all.right = std::max(all.right, one.right);
     }
     return all;
+}
+
+int columnAt(const std::vector<int>& shown, int place) {
+    return shown[static_cast<std::size_t>(place)];
 }
 
 /// A cell's text that reads back to the same value anywhere.
@@ -35,7 +45,9 @@ QString cellText(const StationsModel& model, int row, int column) {
     const Cell& cell = model.row(row).cells[static_cast<std::size_t>(column)];
     if (!cell.typed.isEmpty()) return cell.typed;
     const Field* field = fieldOf(static_cast<Column>(column));
-    if (field == nullptr || cell.shown.isEmpty()) return cell.shown;
+    if (field == nullptr || cell.shown.isEmpty() ||
+        partOf(static_cast<Column>(column)) == ColumnPart::size)
+        return cell.shown;
     return QString::fromStdString(withUnit(*field, cell.shown.toStdString(), model.units()));
 }
 
@@ -59,12 +71,13 @@ QString htmlCell(const QString& text, const std::optional<double>& number, const
 }  // namespace
 
 std::unique_ptr<QMimeData> copyCells(const StationsModel& model, const QItemSelection& selection,
-                                     bool headings) {
-    const Rectangle area = around(selection);
+                                     const std::vector<int>& shown, bool headings) {
+    const Rectangle area = around(selection, shown);
     Block block;
     QString html = QStringLiteral("<meta charset=\"utf-8\"><table>");
-    const auto header = [&](int column) {
-        return model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+    const auto header = [&](int place) {
+        return model.headerData(columnAt(shown, place), Qt::Horizontal, StationsModel::headingRole)
+            .toString();
     };
     if (headings) {
         QStringList row{StationsModel::tr("Frame")};
@@ -84,9 +97,10 @@ std::unique_ptr<QMimeData> copyCells(const StationsModel& model, const QItemSele
             html += htmlCell(row[0], {}, QStringLiteral("th"));
         }
         for (int c = area.left; c <= area.right; ++c) {
-            const QString text = cellText(model, r, c);
+            const int column = columnAt(shown, c);
+            const QString text = cellText(model, r, column);
             row.append(text);
-            html += htmlCell(text, cellNumber(model, c, text), QStringLiteral("td"));
+            html += htmlCell(text, cellNumber(model, column, text), QStringLiteral("td"));
         }
         html += QStringLiteral("</tr>");
         block.push_back(row);
@@ -98,7 +112,7 @@ std::unique_ptr<QMimeData> copyCells(const StationsModel& model, const QItemSele
 }
 
 PastePlan planPaste(const StationsModel& model, const QItemSelection& selection,
-                    const Block& block) {
+                    const std::vector<int>& shown, const Block& block) {
     PastePlan plan;
     if (block.empty() || selection.isEmpty()) {
         plan.refusal = StationsModel::tr("There is nothing to paste.");
@@ -108,7 +122,7 @@ PastePlan planPaste(const StationsModel& model, const QItemSelection& selection,
     for (const QStringList& row : block) wide = std::max(wide, static_cast<int>(row.size()));
     const int tall = static_cast<int>(block.size());
 
-    Rectangle area = around(selection);
+    Rectangle area = around(selection, shown);
     const bool tiles = area.rows() % tall == 0 && area.columns() % wide == 0;
     if (!tiles) area = {area.top, area.left, area.top + tall - 1, area.left + wide - 1};
     if (area.bottom >= model.rowCount()) {
@@ -118,9 +132,10 @@ PastePlan planPaste(const StationsModel& model, const QItemSelection& selection,
                     StationsModel::tr("Nothing pasted: %1 rows would fall below the last frame."));
         return plan;
     }
-    if (area.right >= model.columnCount()) {
+    const int columns = static_cast<int>(shown.size());
+    if (area.right >= columns) {
         plan.refusal =
-            counted(area.right - model.columnCount() + 1,
+            counted(area.right - columns + 1,
                     StationsModel::tr("Nothing pasted: 1 column would fall beyond the last."),
                     StationsModel::tr("Nothing pasted: %1 columns would fall beyond the last."));
         return plan;
@@ -131,9 +146,10 @@ PastePlan planPaste(const StationsModel& model, const QItemSelection& selection,
             const int in = (c - area.left) % wide;
             if (in >= row.size()) continue;
             const QString text = row[in].trimmed();
-            const Cell& cell = model.row(r).cells[static_cast<std::size_t>(c)];
-            if (cell.whats.empty() && (text.isEmpty() || text == cell.shown)) continue;
-            plan.texts.push_back({r, c, text});
+            const int column = columnAt(shown, c);
+            const Cell& cell = model.row(r).cells[static_cast<std::size_t>(column)];
+            if (!cell.editable && (text.isEmpty() || text == cell.shown)) continue;
+            plan.texts.push_back({r, column, text});
         }
     }
     return plan;

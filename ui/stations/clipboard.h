@@ -14,8 +14,9 @@ namespace fayline {
 /// The selected rectangle as text and HTML: every cell as typed, with its unit, so that it can be
 /// pasted back; in HTML a number stands beside it in the column's unit for spreadsheets. `headings`
 /// adds a row of them, and the frames.
+/// `shown` are the columns in sight; others are passed over.
 std::unique_ptr<QMimeData> copyCells(const StationsModel& model, const QItemSelection& selection,
-                                     bool headings);
+                                     const std::vector<int>& shown, bool headings);
 
 /// What a paste would do.
 struct PastePlan {
@@ -27,6 +28,6 @@ struct PastePlan {
 /// the block is tiled, else the block starts at the selection's first cell. Cells that cannot be
 /// edited are passed over when the text is what they show, or empty.
 PastePlan planPaste(const StationsModel& model, const QItemSelection& selection,
-                    const Block& block);
+                    const std::vector<int>& shown, const Block& block);
 
 }  // namespace fayline

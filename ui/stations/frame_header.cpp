@@ -1,6 +1,7 @@
 #include "frame_header.h"
 
 #include <QPainter>
+#include <algorithm>
 
 #include "stations_model.h"
 #include "theme/colours.h"
@@ -63,35 +64,58 @@ ColumnHeader::ColumnHeader(QWidget* parent) : QHeaderView(Qt::Horizontal, parent
     setMinimumSectionSize(40);
 }
 
+int ColumnHeader::bandHeight() const {
+    return fontMetrics().lineSpacing() + 6;
+}
+
 QSize ColumnHeader::sizeHint() const {
-    return {QHeaderView::sizeHint().width(), 3 * fontMetrics().lineSpacing() + 10};
+    return {QHeaderView::sizeHint().width(), 3 * fontMetrics().lineSpacing() + 10 + bandHeight()};
+}
+
+/// From the first to the last column in sight of a column's group.
+QRect ColumnHeader::bandOf(int logicalIndex) const {
+    const ColumnGroup group = groupOf(static_cast<Column>(logicalIndex));
+    int left = sectionViewportPosition(logicalIndex);
+    int right = left + sectionSize(logicalIndex);
+    for (int i = 0; i < count(); ++i) {
+        if (isSectionHidden(i) || groupOf(static_cast<Column>(i)) != group) continue;
+        left = std::min(left, sectionViewportPosition(i));
+        right = std::max(right, sectionViewportPosition(i) + sectionSize(i));
+    }
+    return {left, 0, right - left, bandHeight()};
 }
 
 void ColumnHeader::paintSection(QPainter* painter, const QRect& rect, int logicalIndex) const {
     const Colours colours = coloursFor(palette());
     const auto column = static_cast<Column>(logicalIndex);
     painter->save();
+    painter->setClipRect(rect);
     painter->fillRect(rect, palette().color(QPalette::AlternateBase));
     painter->setPen(colours.line);
     painter->drawLine(rect.bottomLeft(), rect.bottomRight());
+    const QRect band = bandOf(logicalIndex);
+    painter->drawLine(band.bottomLeft(), band.bottomRight());
+    if (rect.left() <= band.left() && rect.left() > 0)
+        painter->drawLine(rect.topLeft(), rect.bottomLeft());
+    painter->setFont(font());
+    painter->setPen(colours.muted);
+    const QRect words(std::max(band.left(), 0) + 6, band.top(),
+                      band.right() - std::max(band.left(), 0) - 8, band.height());
+    painter->drawText(
+        words, Qt::AlignLeft | Qt::AlignVCenter,
+        fontMetrics().elidedText(titleOf(groupOf(column)), Qt::ElideRight, words.width()));
     QFont bold = font();
     bold.setBold(true);
     const QString unit =
         model()->headerData(logicalIndex, Qt::Horizontal, StationsModel::unitRole).toString();
-    QRect area = rect.adjusted(6, 4, -4, -4);
-    if (!unit.isEmpty()) {
-        painter->setPen(colours.muted);
-        painter->setFont(font());
-        painter->drawText(area, Qt::AlignLeft | Qt::AlignBottom, unit);
-        area.setBottom(area.bottom() - fontMetrics().lineSpacing());
-    }
+    QRect area = rect.adjusted(6, 4 + bandHeight(), -4, -4);
+    painter->setFont(font());
+    if (!unit.isEmpty()) painter->drawText(area, Qt::AlignLeft | Qt::AlignBottom, unit);
+    area.setBottom(area.bottom() - fontMetrics().lineSpacing());
     painter->setPen(palette().color(QPalette::Text));
     painter->setFont(bold);
-    painter->drawText(
-        area,
-        static_cast<int>(Qt::AlignLeft | (unit.isEmpty() ? Qt::AlignVCenter : Qt::AlignBottom)) |
-            Qt::TextWordWrap,
-        titleOf(column));
+    painter->drawText(area, static_cast<int>(Qt::AlignLeft | Qt::AlignBottom) | Qt::TextWordWrap,
+                      titleOf(column));
     painter->restore();
 }
 

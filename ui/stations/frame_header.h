@@ -17,7 +17,7 @@ class FrameHeader : public QHeaderView {
     void paintSection(QPainter* painter, const QRect& rect, int logicalIndex) const override;
 };
 
-/// The columns' titles, wrapped, with the unit below.
+/// The columns' titles, wrapped, with the unit below and the group they belong to above.
 class ColumnHeader : public QHeaderView {
     Q_OBJECT
 
@@ -28,6 +28,10 @@ class ColumnHeader : public QHeaderView {
 
   protected:
     void paintSection(QPainter* painter, const QRect& rect, int logicalIndex) const override;
+
+  private:
+    [[nodiscard]] int bandHeight() const;
+    [[nodiscard]] QRect bandOf(int logicalIndex) const;
 };
 
 }  // namespace fayline

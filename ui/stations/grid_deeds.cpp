@@ -16,6 +16,7 @@ constexpr int mostDetails = 40;
 QModelIndexList StationsView::selectedCells() const {
     QModelIndexList cells = selectionModel()->selectedIndexes();
     if (cells.isEmpty() && currentIndex().isValid()) cells.append(currentIndex());
+    cells.removeIf([this](const QModelIndex& cell) { return isColumnHidden(cell.column()); });
     std::sort(cells.begin(), cells.end());
     return cells;
 }
@@ -75,15 +76,16 @@ void StationsView::copy(bool headings) {
         if (!currentIndex().isValid()) return;
         selection.select(currentIndex(), currentIndex());
     }
-    QGuiApplication::clipboard()->setMimeData(copyCells(model_, selection, headings).release());
+    QGuiApplication::clipboard()->setMimeData(
+        copyCells(model_, selection, shownColumns(), headings).release());
 }
 
 void StationsView::paste() {
     QItemSelection selection = selectionModel()->selection();
     if (selection.isEmpty() && currentIndex().isValid())
         selection.select(currentIndex(), currentIndex());
-    const PastePlan plan =
-        planPaste(model_, selection, readBlock(QGuiApplication::clipboard()->text()));
+    const PastePlan plan = planPaste(model_, selection, shownColumns(),
+                                     readBlock(QGuiApplication::clipboard()->text()));
     if (!plan.refusal.isEmpty()) {
         emit stopped(plan.refusal, {});
         return;
@@ -110,7 +112,7 @@ void StationsView::fillDown() {
     for (const QModelIndex& index : cells) {
         if (index.row() == from) continue;
         const Cell& source = model_.row(from).cells[static_cast<std::size_t>(index.column())];
-        const bool unclear = source.whats.empty() || (source.decided && source.typed.isEmpty());
+        const bool unclear = !source.editable || (source.decided && source.typed.isEmpty());
         if (unclear || !index.flags().testFlag(Qt::ItemIsEditable)) {
             ++passed;
             continue;

@@ -1,5 +1,6 @@
 #include <QKeyEvent>
 #include <algorithm>
+#include <vector>
 
 #include "stations_view.h"
 
@@ -10,16 +11,22 @@ bool isEmpty(const StationsModel& model, int row, int column) {
     return model.row(row).cells[static_cast<std::size_t>(column)].shown.isEmpty();
 }
 
+int placeIn(const std::vector<int>& columns, int column) {
+    const auto found = std::find(columns.begin(), columns.end(), column);
+    return found == columns.end() ? 0 : static_cast<int>(found - columns.begin());
+}
+
 }  // namespace
 
 void StationsView::move(CellDelegate::Move move) {
     setFocus();
     QModelIndex at = currentIndex();
     if (!at.isValid()) return;
+    const std::vector<int> columns = shownColumns();
     int row = at.row();
-    int column = at.column();
+    int column = placeIn(columns, at.column());
     const int lastRow = model_.rowCount() - 1;
-    const int lastColumn = model_.columnCount() - 1;
+    const int lastColumn = static_cast<int>(columns.size()) - 1;
     switch (move) {
         case CellDelegate::Move::stay:
             return;
@@ -46,7 +53,7 @@ void StationsView::move(CellDelegate::Move move) {
             }
             break;
     }
-    setCurrentIndex(model_.index(row, column));
+    setCurrentIndex(model_.index(row, columns[static_cast<std::size_t>(column)]));
 }
 
 /// To the edge of what is filled in, as spreadsheets do.
@@ -55,23 +62,27 @@ void StationsView::jump(Qt::Key key, bool extend) {
     if (!at.isValid()) return;
     const int down = key == Qt::Key_Down ? 1 : key == Qt::Key_Up ? -1 : 0;
     const int across = key == Qt::Key_Right ? 1 : key == Qt::Key_Left ? -1 : 0;
-    const auto inside = [&](int row, int column) {
-        return row >= 0 && column >= 0 && row < model_.rowCount() && column < model_.columnCount();
+    const std::vector<int> columns = shownColumns();
+    const auto inside = [&](int row, int place) {
+        return row >= 0 && place >= 0 && row < model_.rowCount() &&
+               place < static_cast<int>(columns.size());
+    };
+    const auto empty = [&](int row, int place) {
+        return isEmpty(model_, row, columns[static_cast<std::size_t>(place)]);
     };
     int row = at.row();
-    int column = at.column();
-    if (!inside(row + down, column + across)) return;
-    const bool seekFilled =
-        isEmpty(model_, row, column) || isEmpty(model_, row + down, column + across);
+    int place = placeIn(columns, at.column());
+    if (!inside(row + down, place + across)) return;
+    const bool seekFilled = empty(row, place) || empty(row + down, place + across);
     do {
         row += down;
-        column += across;
-        if (seekFilled && !isEmpty(model_, row, column)) break;
+        place += across;
+        if (seekFilled && !empty(row, place)) break;
         if (!seekFilled &&
-            (!inside(row + down, column + across) || isEmpty(model_, row + down, column + across)))
+            (!inside(row + down, place + across) || empty(row + down, place + across)))
             break;
-    } while (inside(row + down, column + across));
-    const QModelIndex to = model_.index(row, column);
+    } while (inside(row + down, place + across));
+    const QModelIndex to = model_.index(row, columns[static_cast<std::size_t>(place)]);
     if (!extend) {
         setCurrentIndex(to);
         return;
@@ -130,14 +141,16 @@ void StationsView::keyPressEvent(QKeyEvent* event) {
 StationsView::Found StationsView::find(const QString& text, bool forward) {
     const int cells = model_.rowCount() * model_.columnCount();
     if (text.isEmpty() || cells == 0) return {};
+    const int first = shownColumns().front();
     const int at = currentIndex().row() * model_.columnCount() + currentIndex().column();
     for (int i = 1; i <= cells; ++i) {
         const int raw = forward ? at + i : at - i;
         const int there = (raw % cells + cells) % cells;
         const int row = there / model_.columnCount();
         const int column = there % model_.columnCount();
+        if (isColumnHidden(column)) continue;
         const bool inFrame =
-            column == 0 &&
+            column == first &&
             QString::fromStdString(model_.row(row).frame).compare(text, Qt::CaseInsensitive) == 0;
         const QModelIndex index = model_.index(row, column);
         if (!inFrame && !index.data(Qt::DisplayRole).toString().contains(text, Qt::CaseInsensitive))

@@ -1,3 +1,4 @@
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -13,6 +14,7 @@
 #include "stations_model.h"
 #include "stations_view.h"
 #include "theme/card.h"
+#include "theme/segments.h"
 #include "words/checks.h"
 #include "words/values.h"
 #include "working/working_panel.h"
@@ -37,6 +39,16 @@ QWidget* StationsPage::makeGrid() {
     line_->setTextFormat(Qt::RichText);
     gridOrWords_->addWidget(grid_);
     gridOrWords_->addWidget(nothing_);
+    auto* showing = new QHBoxLayout;
+    auto* words = new QLabel(tr("Show:"));
+    words->setForegroundRole(QPalette::PlaceholderText);
+    sets_->setAccessibleName(tr("Columns shown"));
+    showing->addWidget(words);
+    showing->addWidget(sets_);
+    showing->addStretch(1);
+    connect(sets_, &Segments::chosen, this,
+            [this](int set) { showSet(static_cast<ColumnSet>(set)); });
+    card->contents()->addLayout(showing);
     card->contents()->addWidget(missing_);
     card->contents()->addWidget(gridOrWords_, 1);
     card->contents()->addWidget(find_);
@@ -88,6 +100,7 @@ void StationsPage::connectParts() {
     connect(profile_, &SketchView::activated, this, [this](const QString& id) {
         sketchChose(id);
         const Column column = id.startsWith(QLatin1Char('K')) ? Column::diameter : Column::floor;
+        if (!isShown(column, grid_->shownSet())) showSet(ColumnSet::overview);
         grid_->setCurrentIndex(
             model_->index(std::max(0, model_->rowOf(frame())), static_cast<int>(column)));
         grid_->setFocus();

@@ -3,10 +3,14 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <map>
+#include <string_view>
+#include <unordered_map>
 
 #include "words/checks.h"
+#include "words/fastenings.h"
 #include "words/materials.h"
 #include "words/rule_texts.h"
+#include "words/things.h"
 #include "words/values.h"
 
 namespace fayline {
@@ -28,19 +32,21 @@ One oneDecision(const Desk& desk, const std::string& what, const Field& field, U
                                        desk.catalogue(), UnitMark::leftOut);
         return {rule.value, {}, rule.from, false};
     }
-    const bool material = field.kind == ValueKind::woodName || field.kind == ValueKind::metalName;
-    const QString shown = material ? shownName(field, decided->second, desk.catalogue())
-                                   : showTyped(decided->second, field, units, UnitMark::leftOut);
+    const bool named = field.kind == ValueKind::woodName || field.kind == ValueKind::metalName ||
+                       field.kind == ValueKind::choice;
+    const QString shown = named ? shownName(field, decided->second, desk.catalogue())
+                                : showTyped(decided->second, field, units, UnitMark::leftOut);
     return {shown, asText(decided->second), {}, true};
 }
 
-Cell decisionCell(const Desk& desk, Column column, const StationRow& row, UnitSystem units) {
+Cell decisionCell(const Desk& desk, Column column, const Field& field, const StationRow& row,
+                  UnitSystem units) {
     Cell cell;
-    cell.whats = decisionsOf(column, row.frame, row.bolts);
-    if (cell.whats.empty()) return cell;
-    const Field& field = *fieldOf(column);
+    const auto whats = decisionsOf(column, row.frame, row.bolts);
+    cell.editable = !whats.empty();
+    if (whats.empty()) return cell;
     QStringList different;
-    for (const std::string& what : cell.whats) {
+    for (const std::string& what : whats) {
         const One one = oneDecision(desk, what, field, units);
         if (!different.contains(one.shown)) different.append(one.shown);
         cell.typed = one.typed;
@@ -52,15 +58,121 @@ Cell decisionCell(const Desk& desk, Column column, const StationRow& row, UnitSy
     return cell;
 }
 
-Cell worstCell(const Results& results, const StationRow& row, Basis leading) {
+/// The fields a fastening's column shows, in one text.
+QString partWords(const Desk& desk, ColumnPart part, const FasteningDecisions& at,
+                  UnitSystem units) {
+    const auto name = [&](const char* sample, const std::optional<std::string>& id) {
+        if (!id) return QString();
+        const auto target = findDecision(sample);
+        return target ? shownName(*target->field, *id, desk.catalogue()) : asText(*id);
+    };
+    const auto bare = [&](Length length) {
+        QString words = showSize(length, units);
+        words.remove(QLatin1Char('"')).remove(QLatin1String(" mm"));
+        return words;
+    };
+    switch (part) {
+        case ColumnPart::summary:
+            return summaryWords(at, units);
+        case ColumnPart::kind:
+            return at.kind ? kindWords(*at.kind) : QString();
+        case ColumnPart::count:
+            return at.count ? QString::number(*at.count) : QString();
+        case ColumnPart::size:
+            return sizeWords(at, units);
+        case ColumnPart::length:
+            return at.length ? bare(*at.length) : QString();
+        case ColumnPart::metal:
+            return name("heel.metal", at.metal);
+        default:
+            return {};
+    }
+}
+
+/// Whether this entry decides what a column shows.
+bool decides(const FasteningDecisions& own, ColumnPart part) {
+    switch (part) {
+        case ColumnPart::summary:
+            return own.count || own.gauge || own.diameter || own.length;
+        case ColumnPart::kind:
+            return own.kind.has_value();
+        case ColumnPart::count:
+            return own.count.has_value();
+        case ColumnPart::size:
+            return own.gauge || own.diameter;
+        case ColumnPart::length:
+            return own.length.has_value();
+        case ColumnPart::metal:
+            return own.metal.has_value();
+        default:
+            return false;
+    }
+}
+
+bool ownDecides(const Project& project, const std::string& key, ColumnPart part) {
+    const auto found = project.fastening.find(key);
+    return found != project.fastening.end() && decides(found->second, part);
+}
+
+/// What stands for one group at one frame, on both sides.
+struct AtFrame {
+    FasteningDecisions both, port, starboard;
+};
+
+Cell fasteningCell(const Desk& desk, Column column, const StationRow& row, const AtFrame& at,
+                   UnitSystem units) {
+    const Project& project = desk.project();
+    const ColumnPart part = partOf(column);
+    const std::string group = fasteningOf(column);
     Cell cell;
-    const Check* worst = worstAtFrame(results, row.frame, leading);
+    cell.editable = true;
+    if (part == ColumnPart::length && (at.both.kind == "bolt" || at.both.kind == "rivet")) {
+        cell.editable = false;
+        cell.from = tr("its length follows from what it goes through");
+        return cell;
+    }
+    cell.decided = ownDecides(project, row.frame + "." + group, part);
+    if (hasSides(column)) {
+        const QString port = partWords(desk, part, at.port, units);
+        const QString starboard = partWords(desk, part, at.starboard, units);
+        cell.shown = port == starboard ? port : port + QStringLiteral(" | ") + starboard;
+        const bool sided = ownDecides(project, row.frame + ".P." + group, part) ||
+                           ownDecides(project, row.frame + ".S." + group, part);
+        cell.decided = cell.decided || sided;
+        if (port != starboard) cell.from = tr("port | starboard");
+        if (sided) return cell;
+    } else {
+        cell.shown = partWords(desk, part, at.both, units);
+    }
+    if (!cell.decided) {
+        if (!cell.shown.isEmpty()) cell.from = tr("as for the whole hull");
+        return cell;
+    }
+    if (part == ColumnPart::summary) {
+        cell.typed = cell.shown;
+        return cell;
+    }
+    const auto whats = decisionsOf(column, row.frame, {}, at.both.kind.value_or(""));
+    const auto decided = desk.journal().decided().find(whats.front());
+    if (decided != desk.journal().decided().end()) cell.typed = asText(decided->second);
+    return cell;
+}
+
+Cell worstCell(const Check* worst) {
+    Cell cell;
     if (worst == nullptr) return cell;
     cell.status = worst->status;
-    const bool several = row.bolts.size() > 1;
-    cell.shown = shortCheckLine(*worst) +
-                 (several ? QStringLiteral(" (%1)").arg(asText(worst->id)) : QString());
-    cell.from = worst->why.empty() ? checkLine(*worst) : asText(worst->why);
+    const QString thing = thingShort(worst->id);
+    cell.shown = worst->margin ? QStringLiteral("%1 %2 %3, %4")
+                                     .arg(marginWords(*worst), thing,
+                                          worst->limitState == LimitStateKind::combined &&
+                                                  worst->group == "ballast"
+                                              ? tr("rod + shear")
+                                              : stateWords(*worst),
+                                          caseShort(worst->loadCase))
+                               : QStringLiteral("%1 %2").arg(marginWords(*worst), thing);
+    cell.from = thingTitle(worst->id) + QStringLiteral(": ") +
+                (worst->why.empty() ? checkLine(*worst) : asText(worst->why));
     return cell;
 }
 
@@ -81,24 +193,44 @@ std::vector<StationRow> stationRows(const Desk& desk) {
     std::map<std::string, std::vector<std::string>> boltsAt;
     for (const PlacedBolt& placed : results.ballastBolts->placed)
         boltsAt[placed.frame].push_back(placed.id);
+    std::array<const Field*, columnCount> fields{};
+    for (int i = 0; i < columnCount; ++i)
+        fields[static_cast<std::size_t>(i)] = fieldOf(static_cast<Column>(i));
+    std::unordered_map<std::string_view, const Check*> worst;
+    for (const Check* check : results.worstFirst) {
+        if (!check->frame.empty() && counts(*check, speech.basis))
+            worst.try_emplace(check->frame, check);
+    }
 
     std::vector<StationRow> rows;
     for (const std::string& frame : frameIds(desk.project())) {
         StationRow row;
         row.frame = frame;
         row.bolts = boltsAt[frame];
+        std::map<std::string, AtFrame> fastenings;
+        for (const char* group : {"heel", "arm", "floor_bolt", "plank"}) {
+            const auto at = [&](const char* side) {
+                return standingAt(desk.project(), group, frame, side);
+            };
+            fastenings[group] = {at(""), at("P"), at("S")};
+        }
+        const auto bad = worst.find(frame);
         for (int i = 0; i < columnCount; ++i) {
             const auto column = static_cast<Column>(i);
             Cell& cell = row.cells[static_cast<std::size_t>(i)];
+            const std::string group = fasteningOf(column);
             if (column == Column::worst) {
-                cell = worstCell(results, row, speech.basis);
+                cell = worstCell(bad == worst.end() ? nullptr : bad->second);
             } else if (column == Column::bolt) {
                 cell = boltCell(row);
+            } else if (!group.empty()) {
+                cell = fasteningCell(desk, column, row, fastenings[group], speech.units);
             } else {
-                cell = decisionCell(desk, column, row, speech.units);
+                cell = decisionCell(desk, column, *fields[static_cast<std::size_t>(i)], row,
+                                    speech.units);
             }
         }
-        row.status = row.cells[static_cast<std::size_t>(Column::worst)].status;
+        row.status = row.cell(Column::worst).status;
         rows.push_back(std::move(row));
     }
     return rows;

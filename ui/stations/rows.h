@@ -13,12 +13,13 @@ namespace fayline {
 
 /// One cell as it stands.
 struct Cell {
-    QString shown;  ///< in the column's unit
-    QString typed;  ///< as the builder typed it; empty where the rule stands, or bolts differ
-    QString from;   ///< where the rule's value comes from
+    QString shown;  ///< in the column's unit; port | starboard where they differ
+    QString
+        typed;  ///< as the builder typed it; empty where the rule stands, or bolts or sides differ
+    QString from;  ///< where the rule's value comes from, or why nothing can be decided
     bool decided = false;
-    std::vector<std::string> whats;  ///< decisions it sets; none: it cannot be edited
-    std::optional<Status> status;    ///< of the worst margin
+    bool editable = false;
+    std::optional<Status> status;  ///< of the worst margin
     bool operator==(const Cell&) const = default;
 };
 
@@ -28,6 +29,10 @@ struct StationRow {
     std::array<Cell, columnCount> cells;
     std::optional<Status> status;  ///< worst at this frame; none where nothing is checked
     bool operator==(const StationRow&) const = default;
+
+    [[nodiscard]] const Cell& cell(Column column) const {
+        return cells[static_cast<std::size_t>(column)];
+    }
 };
 
 /// Every frame of the project on the desk, from forward aft.

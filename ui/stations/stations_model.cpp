@@ -3,6 +3,7 @@
 #include <QStringList>
 
 #include "theme/status.h"
+#include "typing.h"
 #include "words/materials.h"
 #include "words/values.h"
 
@@ -95,17 +96,20 @@ QString StationsModel::tip(const QModelIndex& index) const {
 QString StationsModel::spoken(const QModelIndex& index) const {
     const auto column = static_cast<Column>(index.column());
     const Cell& here = cell(index);
-    QStringList parts{asText(row(index.row()).frame), titleOf(column)};
+    const QString title = fasteningOf(column).empty() || partOf(column) == ColumnPart::summary
+                              ? titleOf(column)
+                              : titleOf(groupOf(column)) + QLatin1Char(' ') + titleOf(column);
+    QStringList parts{asText(row(index.row()).frame), title};
     const QString unit = unitOf(column, units_);
     const bool marked =
         here.shown.contains(QLatin1Char('"')) || here.shown.contains(QLatin1Char('\''));
     if (here.shown.isEmpty()) {
-        parts.append(here.whats.empty() && here.from.isEmpty() ? tr("nothing")
-                     : here.from.isEmpty()                     ? tr("not decided")
-                                                               : here.from);
+        parts.append(!here.editable && here.from.isEmpty() ? tr("nothing")
+                     : here.from.isEmpty()                 ? tr("not decided")
+                                                           : here.from);
     } else {
         parts.append(unit.isEmpty() || marked ? here.shown : here.shown + QLatin1Char(' ') + unit);
-        if (!here.decided && !here.whats.empty()) parts.append(tr("by rule"));
+        if (!here.decided && here.editable) parts.append(tr("by rule"));
     }
     if (const auto& status = here.status) parts.append(statusWord(*status));
     const auto refused = refused_.find({row(index.row()).frame, index.column()});
@@ -129,10 +133,19 @@ QVariant StationsModel::headerData(int section, Qt::Orientation orientation, int
     }
     const auto column = static_cast<Column>(section);
     const QString unit = unitOf(column, units_);
-    if (role == Qt::DisplayRole)
+    const bool inGroup = !fasteningOf(column).empty() && partOf(column) != ColumnPart::summary;
+    if (role == headingRole && inGroup) {
+        const QString title = titleOf(groupOf(column)) + QStringLiteral(": ") + titleOf(column);
+        return unit.isEmpty() ? title : title + QStringLiteral(", ") + unit;
+    }
+    if (role == Qt::DisplayRole || role == headingRole)
         return unit.isEmpty() ? titleOf(column) : titleOf(column) + QStringLiteral(", ") + unit;
     if (role == unitRole) return unit;
     if (role == Qt::ToolTipRole) {
+        if (partOf(column) == ColumnPart::summary)
+            return tr(
+                "Number × size × length, such as 2 × No. 14 × 2. Two of them with | between "
+                "are port and starboard.");
         const Field* field = fieldOf(column);
         if (field == nullptr) return {};
         const QString help = asText(field->help);
@@ -146,40 +159,53 @@ QVariant StationsModel::headerData(int section, Qt::Orientation orientation, int
 Qt::ItemFlags StationsModel::flags(const QModelIndex& index) const {
     if (!index.isValid()) return Qt::NoItemFlags;
     Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
-    if (!cell(index).whats.empty()) flags |= Qt::ItemIsEditable;
+    if (cell(index).editable) flags |= Qt::ItemIsEditable;
     return flags;
 }
 
-Typed StationsModel::typedFor(const CellText& text) const {
+/// The kind of fastening a text is meant for: the one decided in the same breath, else what stands.
+std::string StationsModel::kindFor(const CellText& text, const std::vector<CellText>& all) const {
     const auto column = static_cast<Column>(text.column);
-    const Field* field = fieldOf(column);
-    Typed typed;
-    if (field == nullptr) return typed;
-    std::string plain =
-        idForName(choicesFor(*field, desk_.catalogue(), desk_.project()), text.text.toStdString());
-    plain = withUnit(*field, plain, units_);
-    for (const std::string& what : row(text.row).cells[static_cast<std::size_t>(text.column)].whats)
-        typed.emplace_back(what, plain);
-    return typed;
+    const std::string group = fasteningOf(column);
+    if (group.empty()) return {};
+    for (const CellText& other : all) {
+        const auto otherColumn = static_cast<Column>(other.column);
+        if (other.row != text.row || partOf(otherColumn) != ColumnPart::kind ||
+            fasteningOf(otherColumn) != group || other.text.trimmed().isEmpty())
+            continue;
+        return idForName(choicesFor(*fieldOf(otherColumn), desk_.catalogue(), desk_.project()),
+                         other.text.trimmed().toStdString());
+    }
+    return kindAt(desk_, row(text.row), column);
 }
 
-std::optional<BadCell> StationsModel::fault(const CellText& text) const {
-    const Typed typed = typedFor(text);
-    if (typed.empty()) {
+std::optional<BadCell> StationsModel::fault(const CellText& text,
+                                            const std::vector<CellText>& all) const {
+    const auto column = static_cast<Column>(text.column);
+    const auto typed = typedInCell(desk_, row(text.row), column, text.text, kindFor(text, all));
+    if (!typed) {
+        return BadCell{
+            text.row, text.column, text.text,
+            tr("This reads as number × size × length, such as 2 × No. 14 × 2, or none.")};
+    }
+    if (typed->empty()) {
         if (text.text.trimmed().isEmpty()) return std::nullopt;
-        const auto column = static_cast<Column>(text.column);
-        const QString says = isBoltColumn(column)
-                                 ? tr("%1 has no ballast bolt.").arg(asText(row(text.row).frame))
-                                 : tr("%1 is worked out, not decided.").arg(titleOf(column));
+        const QString frame = asText(row(text.row).frame);
+        const QString says =
+            isBoltColumn(column) ? tr("%1 has no ballast bolt.").arg(frame)
+            : partOf(column) == ColumnPart::length
+                ? tr("The length of a bolt or rivet follows from what it goes through.")
+                : tr("%1 is worked out, not decided.").arg(titleOf(column));
         return BadCell{text.row, text.column, text.text, says};
     }
-    if (const auto taken = desk_.wouldTake(typed); !taken)
+    if (const auto taken = desk_.wouldTake(*typed); !taken)
         return BadCell{text.row, text.column, text.text, sentence(taken.error())};
     return std::nullopt;
 }
 
 QString StationsModel::objection(const QModelIndex& index, const QString& text) const {
-    const auto bad = fault({index.row(), index.column(), text});
+    const CellText cellText{index.row(), index.column(), text};
+    const auto bad = fault(cellText, {cellText});
     return bad ? bad->says : QString();
 }
 
@@ -196,11 +222,13 @@ std::vector<BadCell> StationsModel::decideAll(const std::vector<CellText>& texts
     std::vector<BadCell> bad;
     Typed typed;
     for (const CellText& text : texts) {
-        if (auto here = fault(text)) {
+        if (auto here = fault(text, texts)) {
             bad.push_back(std::move(*here));
             continue;
         }
-        for (auto& decision : typedFor(text)) typed.push_back(std::move(decision));
+        const auto column = static_cast<Column>(text.column);
+        auto here = typedInCell(desk_, row(text.row), column, text.text, kindFor(text, texts));
+        for (auto& decision : *here) typed.push_back(std::move(decision));
     }
     if (!bad.empty() || typed.empty()) return bad;
     for (const CellText& text : texts) refuse(index(text.row, text.column), {}, {});

@@ -27,7 +27,15 @@ class StationsModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    enum Role { decidedRole = Qt::UserRole, refusedRole, statusRole, choicesRole, unitRole };
+    /// headingRole: a column's heading with its group and unit, to stand alone.
+    enum Role {
+        decidedRole = Qt::UserRole,
+        refusedRole,
+        statusRole,
+        choicesRole,
+        unitRole,
+        headingRole
+    };
 
     explicit StationsModel(Desk& desk, QObject* parent = nullptr);
 
@@ -60,8 +68,10 @@ class StationsModel : public QAbstractTableModel {
   private:
     void refresh();
     void replaceRows(std::vector<StationRow> rows);
-    [[nodiscard]] Typed typedFor(const CellText& text) const;
-    [[nodiscard]] std::optional<BadCell> fault(const CellText& text) const;
+    [[nodiscard]] std::string kindFor(const CellText& text, const std::vector<CellText>& all) const;
+    /// What stands in the way of a text, decided together with all the others.
+    [[nodiscard]] std::optional<BadCell> fault(const CellText& text,
+                                               const std::vector<CellText>& all) const;
     [[nodiscard]] QString spoken(const QModelIndex& index) const;
     [[nodiscard]] QString tip(const QModelIndex& index) const;
 

@@ -19,6 +19,7 @@
 #include "stations_model.h"
 #include "stations_view.h"
 #include "theme/card.h"
+#include "theme/segments.h"
 #include "words/checks.h"
 #include "words/values.h"
 #include "working/working_panel.h"
@@ -31,6 +32,12 @@ constexpr int widestSide = 480;
 
 DrawFormat formatFor(const SketchRoom& room, UnitSystem units) {
     return {room.size, room.letterMm, units, std::nullopt};
+}
+
+QStringList setTitles() {
+    QStringList titles;
+    for (int i = 0; i < columnSetCount; ++i) titles.append(titleOf(static_cast<ColumnSet>(i)));
+    return titles;
 }
 
 QLabel* wrapped() {
@@ -51,6 +58,7 @@ StationsPage::StationsPage(Desk& desk, QWidget* parent)
       holds_(new HoldsList),
       working_(new WorkingPanel),
       find_(new FindBar),
+      sets_(new Segments(setTitles())),
       sectionCard_(new Card),
       holdsCard_(new Card(tr("What holds here"))),
       gridOrWords_(new QStackedWidget),
@@ -103,6 +111,7 @@ StationsPage::StationsPage(Desk& desk, QWidget* parent)
     layout->addWidget(upright_, 1);
     layout->addWidget(caution);
     setFocusProxy(grid_);
+    showSet(ColumnSet::overview);
     connectParts();
     refresh();
     frameChosen(frame());
@@ -187,19 +196,35 @@ void StationsPage::openDetails() {
     auto* inner = new QWidget;
     auto* layout = new QVBoxLayout(inner);
     layout->setContentsMargins(0, 0, 6, 0);
-    const auto add = [&](const QString& title, const char* section, const std::string& place) {
-        auto* form = new FieldForm(desk_, title, section, place);
+    const auto add = [&](const QString& title, const char* section, const std::string& place,
+                         const std::string& within = {}) {
+        auto* form = new FieldForm(desk_, title, section, place, within);
         form->setProperty("frame", here);
         detailForms_.push_back(form);
         layout->addWidget(form);
+        return form;
     };
     const int row = model_->rowOf(here);
     if (row >= 0) {
-        const StationRow& station = model_->row(row);
-        for (const std::string& bolt : station.bolts)
+        const std::string frame = here.toStdString();
+        const std::vector<std::string> bolts = model_->row(row).bolts;
+        for (const std::string& bolt : bolts)
             add(tr("Ballast bolt %1").arg(asText(bolt)), "bolt", bolt);
-        add(tr("Frame %1").arg(here), "frame", station.frame);
-        add(tr("Floor at %1").arg(here), "floor", station.frame);
+        add(tr("Frame %1").arg(here), "frame", frame);
+        add(tr("Floor at %1").arg(here), "floor", frame);
+        const auto group = [&](const QString& title, const char* section, const std::string& name,
+                               const char* side) {
+            const std::string front = *side == '\0' ? "F#." : std::string("F#.") + side + ".";
+            add(title, section, frame, front + name)->followKind(name, frame, side);
+        };
+        group(tr("Heel at %1, both sides").arg(here), "heel at", "heel", "");
+        group(tr("Heel at %1, port only").arg(here), "heel at", "heel", "P");
+        group(tr("Heel at %1, starboard only").arg(here), "heel at", "heel", "S");
+        group(tr("Arms at %1, both").arg(here), "arm at", "arm", "");
+        group(tr("Arm at %1, port only").arg(here), "arm at", "arm", "P");
+        group(tr("Arm at %1, starboard only").arg(here), "arm at", "arm", "S");
+        group(tr("Floor to keel at %1").arg(here), "floor_bolt at", "floor_bolt", "");
+        group(tr("Planks at %1").arg(here), "plank at", "plank", "");
     }
     layout->addStretch(1);
     details_->setWidget(inner);
@@ -257,6 +282,11 @@ QString StationsPage::frame() const {
 }
 void StationsPage::setFrame(const QString& frame) {
     grid_->setFrame(frame);
+}
+
+void StationsPage::showSet(ColumnSet set) {
+    grid_->showSet(set);
+    sets_->setChoice(static_cast<int>(set));
 }
 
 void StationsPage::settle() {
@@ -320,6 +350,7 @@ void StationsPage::arrange(const QByteArray& state) {
     across_->restoreState(across);
     upright_->restoreState(upright);
     grid_->setWidths(columns);
+    showSet(grid_->shownSet());
 }
 
 }  // namespace fayline

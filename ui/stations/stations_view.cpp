@@ -35,7 +35,7 @@ StationsView::StationsView(StationsModel& model, QWidget* parent)
     bold.setBold(true);
     corner_->setFont(bold);
     corner_->setAttribute(Qt::WA_TransparentForMouseEvents);
-    resetWidths();
+    showSet(ColumnSet::all);
     keepCurrent();
 
     connect(delegate_, &CellDelegate::moved, this, &StationsView::move);
@@ -76,7 +76,8 @@ void StationsView::resetWidths() {
     QFont bold = font();
     bold.setBold(true);
     const QFontMetrics heads(bold);
-    for (int i = 0; i < columnCount - 1; ++i) {
+    for (const int i : shownColumns()) {
+        if (i == columnCount - 1) continue;
         int wide = leastLetters * metrics.averageCharWidth();
         for (int row = 0; row < model_.rowCount(); ++row) {
             wide = std::max(wide, metrics.horizontalAdvance(
@@ -95,25 +96,47 @@ void StationsView::resetWidths() {
 QByteArray StationsView::widths() const {
     QByteArray state;
     QDataStream stream(&state, QIODevice::WriteOnly);
-    stream << font().pointSize() << ownWidths_ << horizontalHeader()->saveState();
+    stream << static_cast<int>(set_) << font().pointSize() << ownWidths_
+           << horizontalHeader()->saveState();
     return state;
 }
 
 void StationsView::setWidths(const QByteArray& state) {
+    int set = 0;
     int size = 0;
     bool own = false;
     QByteArray header;
     QDataStream stream(state);
-    stream >> size >> own >> header;
-    if (stream.status() != QDataStream::Ok || !own || size != font().pointSize()) return;
+    stream >> set >> size >> own >> header;
+    if (stream.status() != QDataStream::Ok || set < 0 || set >= columnSetCount) return;
+    showSet(static_cast<ColumnSet>(set));
+    if (!own || size != font().pointSize()) return;
     ownWidths_ = horizontalHeader()->restoreState(header);
+    showSet(set_);
+}
+
+void StationsView::showSet(ColumnSet set) {
+    settleEditor();
+    set_ = set;
+    for (int i = 0; i < columnCount; ++i) setColumnHidden(i, !isShown(static_cast<Column>(i), set));
+    if (const QModelIndex at = currentIndex(); at.isValid() && isColumnHidden(at.column()))
+        setCurrentIndex(model_.index(at.row(), shownColumns().front()));
+    if (!ownWidths_) resetWidths();
     fitLast();
+}
+
+std::vector<int> StationsView::shownColumns() const {
+    std::vector<int> columns;
+    for (int i = 0; i < columnCount; ++i) {
+        if (!isColumnHidden(i)) columns.push_back(i);
+    }
+    return columns;
 }
 
 void StationsView::keepCurrent() {
     if (!ownWidths_) resetWidths();
     if (model_.rowCount() == 0) return;
-    const int column = currentIndex().isValid() ? currentIndex().column() : 0;
+    const int column = currentIndex().isValid() ? currentIndex().column() : shownColumns().front();
     const int row = std::max(0, model_.rowOf(frame_));
     setCurrentIndex(model_.index(row, column));
 }
@@ -126,7 +149,8 @@ QString StationsView::frame() const {
 void StationsView::setFrame(const QString& frame) {
     const int row = model_.rowOf(frame);
     if (row < 0 || row == currentIndex().row()) return;
-    const QModelIndex index = model_.index(row, std::max(0, currentIndex().column()));
+    const QModelIndex index = model_.index(
+        row, currentIndex().isValid() ? currentIndex().column() : shownColumns().front());
     const bool inView =
         viewport()->rect().contains(0, visualRect(index).bottom()) && visualRect(index).top() >= 0;
     setCurrentIndex(index);
@@ -157,8 +181,8 @@ void StationsView::placeCorner() {
 /// The last column takes the room that is left, but no less than its words need.
 void StationsView::fitLast() {
     int others = 0;
-    for (int i = 0; i < columnCount - 1; ++i) others += columnWidth(i);
-    const int least = fontMetrics().averageCharWidth() * 22;
+    for (const int i : shownColumns()) others += i == columnCount - 1 ? 0 : columnWidth(i);
+    const int least = fontMetrics().averageCharWidth() * 30;
     setColumnWidth(columnCount - 1, std::max(least, viewport()->width() - others));
 }
 

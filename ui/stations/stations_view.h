@@ -28,6 +28,12 @@ class StationsView : public QTableView {
     /// The text for every selected cell that can be edited, in one step.
     void decideSelected(const QString& text);
 
+    /// Which columns are shown; moving, copying and pasting pass over the others.
+    void showSet(ColumnSet set);
+    [[nodiscard]] ColumnSet shownSet() const { return set_; }
+    /// The columns in sight, from left to right.
+    [[nodiscard]] std::vector<int> shownColumns() const;
+
     [[nodiscard]] QString frame() const;
     void setFrame(const QString& frame);
     void resetWidths();
@@ -68,6 +74,7 @@ class StationsView : public QTableView {
     StationsModel& model_;
     CellDelegate* delegate_;
     QString frame_;
+    ColumnSet set_ = ColumnSet::all;
     bool ownWidths_ = false;  ///< the user drew the columns
     QLabel* corner_;
 };

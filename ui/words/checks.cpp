@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
+#include <string_view>
+#include <unordered_set>
 
 #include "quantity/text.h"
 #include "theme/status.h"
@@ -77,23 +79,27 @@ QString marginWords(const Check& check) {
 
 QString checkLine(const Check& check) {
     return tr("%1 %2, %3")
-        .arg(marginWords(check), limitStateWords(check.limitState),
-             asText(titleOf(check.loadCase)));
+        .arg(marginWords(check), stateWords(check), asText(titleOf(check.loadCase)));
+}
+
+QString caseShort(LoadCase loadCase) {
+    QString words = asText(nameOf(loadCase));
+    words.replace(QLatin1Char('_'), QLatin1Char(' '));
+    return words.replace(QLatin1String("starboard"), tr("stbd"));
+}
+
+QString stateWords(const Check& check) {
+    if (check.limitState == LimitStateKind::metal && check.group != "ballast") return tr("metal");
+    if (check.limitState == LimitStateKind::combined && check.group != "ballast")
+        return tr("pull and sideways");
+    return limitStateWords(check.limitState);
 }
 
 QString shortCheckLine(const Check& check) {
     const QString state = check.limitState == LimitStateKind::combined
-                              ? tr("rod + shear")
-                              : limitStateWords(check.limitState);
-    switch (check.loadCase) {
-        case LoadCase::knockdownPort:
-            return tr("%1 %2, knockdown port").arg(marginWords(check), state);
-        case LoadCase::knockdownStarboard:
-            return tr("%1 %2, knockdown stbd").arg(marginWords(check), state);
-        case LoadCase::groundingUp:
-            return tr("%1 %2, grounding").arg(marginWords(check), state);
-    }
-    return checkLine(check);
+                              ? (check.group == "ballast" ? tr("rod + shear") : tr("pull + side"))
+                              : stateWords(check);
+    return tr("%1 %2, %3").arg(marginWords(check), state, caseShort(check.loadCase));
 }
 
 QString plainSentence(const Check& check, UnitSystem units) {
@@ -151,12 +157,11 @@ const Check* otherBasis(const Results& results, const Check& check) {
 }
 
 std::map<Status, int> statusCounts(const Results& results, Basis leading) {
-    std::map<std::string, Status> worst;
-    for (const Check* check : results.worstFirst) {
-        if (counts(*check, leading)) worst.emplace(check->id, check->status);
-    }
+    std::unordered_set<std::string_view> seen;
     std::map<Status, int> counted;
-    for (const auto& [id, status] : worst) ++counted[status];
+    for (const Check* check : results.worstFirst) {
+        if (counts(*check, leading) && seen.insert(check->id).second) ++counted[check->status];
+    }
     return counted;
 }
 

@@ -19,7 +19,8 @@ QString withoutBotanicalName(const std::string& name) {
 QString choiceWords(const std::string& word) {
     if (word == "us") return QCoreApplication::translate("Choices", "US");
     if (word == "ec5") return QCoreApplication::translate("Choices", "Eurocode 5");
-    return asText(word);
+    QString words = asText(word);
+    return words.replace(QLatin1Char('_'), QLatin1Char(' '));
 }
 
 bool isCastOnly(const Metal& metal) {

@@ -155,6 +155,29 @@ std::optional<std::string> generalOf(const Field& field, const std::string& name
     return std::nullopt;
 }
 
+/// What stands for a fastening's decision at one frame or side: the nearest wider one.
+RuleText fasteningRule(const Asked& asked, const Journal& journal) {
+    const std::string& section = asked.field.section;
+    if (section.size() < 4 || section.compare(section.size() - 3, 3, " at") != 0) return {};
+    const std::string group = section.substr(0, section.size() - 3);
+    const bool sided =
+        asked.field.pattern.rfind("F#.P.", 0) == 0 || asked.field.pattern.rfind("F#.S.", 0) == 0;
+    std::vector<std::pair<std::string, QString>> wider;
+    if (sided)
+        wider.emplace_back(asked.place + "." + group + "." + asked.name, tr("as for both sides"));
+    wider.emplace_back(group + "." + asked.name, tr("as for the whole hull"));
+    for (const auto& [what, from] : wider) {
+        const auto decided = journal.decided().find(what);
+        if (decided == journal.decided().end()) continue;
+        const bool named =
+            asked.field.kind == ValueKind::metalName || asked.field.kind == ValueKind::choice;
+        return {named ? shownName(asked.field, decided->second, asked.catalogue)
+                      : showTyped(decided->second, asked.field, asked.units, asked.mark),
+                from};
+    }
+    return {};
+}
+
 }  // namespace
 
 RuleText ruleText(const std::string& what, const Project& project, const Journal& journal,
@@ -171,15 +194,17 @@ RuleText ruleText(const std::string& what, const Project& project, const Journal
                       target->address.place,
                       field.pattern.substr(field.pattern.rfind('.') + 1)};
 
+    if (const RuleText wider = fasteningRule(asked, journal); !wider.value.isEmpty()) return wider;
     // A bolt's offset for all is a distance to alternate sides, not a place of its own.
     const bool ownSide = field.section == "bolt" && asked.name == "offset";
     if (const auto general = generalOf(field, asked.name); general && !ownSide) {
         const auto decided = journal.decided().find(*general);
         if (decided != journal.decided().end()) {
-            const bool material =
-                field.kind == ValueKind::woodName || field.kind == ValueKind::metalName;
-            const QString value = material ? shownName(field, decided->second, catalogue)
-                                           : showTyped(decided->second, field, asked.units, mark);
+            const bool named = field.kind == ValueKind::woodName ||
+                               field.kind == ValueKind::metalName ||
+                               field.kind == ValueKind::choice;
+            const QString value = named ? shownName(field, decided->second, catalogue)
+                                        : showTyped(decided->second, field, asked.units, mark);
             return {value, tr("as for all %1")
                                .arg(field.section == "bolt"    ? tr("bolts")
                                     : field.section == "floor" ? tr("floors")

@@ -126,7 +126,10 @@ QString showValue(const Value& value, const Field& field, UnitSystem units, Unit
         QString operator()(Density v) const { return asText(displayDensity(v, units, 4)); }
         QString operator()(Stress v) const { return asText(displayStress(v, units, 4)); }
         QString operator()(double v) const { return QString::number(v, 'g', 6); }
-        QString operator()(int v) const { return QString::number(v); }
+        QString operator()(int v) const {
+            return field.kind == ValueKind::gauge ? QStringLiteral("No. %1").arg(v)
+                                                  : QString::number(v);
+        }
         QString operator()(const std::string& v) const { return asText(v); }
     };
     return std::visit(Show{field, units, mark}, value);

@@ -149,9 +149,9 @@ void otherChecks(Page& page, const Working& working) {
     page.body += QStringLiteral("<table cellspacing=\"0\">");
     for (std::size_t i = 0; i < working.others.size(); ++i) {
         const Check& check = *working.others[i];
-        const QString words = tr("%1, %2, %3")
-                                  .arg(limitStateWords(check.limitState),
-                                       asText(titleOf(check.loadCase)), basisWords(check.basis));
+        const QString words =
+            tr("%1, %2, %3")
+                .arg(stateWords(check), asText(titleOf(check.loadCase)), basisWords(check.basis));
         page.body +=
             QStringLiteral("<tr>") +
             page.cell(QStringLiteral("<span style=\"color:%1;\"><b>%2</b></span>")

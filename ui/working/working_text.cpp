@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include "words/checks.h"
+#include "words/things.h"
 #include "words/trace_values.h"
 
 namespace fayline {
@@ -45,9 +46,7 @@ Working workingOf(const Results& results, const Check& check) {
 }
 
 QString workingTitle(const Check& check) {
-    const QString thing = check.id == "keel" ? tr("Keel timber on the ballast")
-                                             : tr("Ballast bolt %1").arg(asText(check.id));
-    return tr("%1: %2").arg(thing, limitStateWords(check.limitState));
+    return tr("%1: %2").arg(thingTitle(check.id), stateWords(check));
 }
 
 QString workingText(const Working& working, const Speech& speech) {

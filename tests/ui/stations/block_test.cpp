@@ -123,10 +123,10 @@ TEST_F(Grid, whatIsCopiedComesBackUnchanged) {
 
 TEST_F(Grid, copiesCarryUnitsAndNumbersForSpreadsheets) {
     const QItemSelection cells(at("F20", Column::diameter), at("F20", Column::diameter));
-    const auto plain = copyCells(model, cells, false);
+    const auto plain = copyCells(model, cells, view.shownColumns(), false);
     EXPECT_EQ(plain->text(), QStringLiteral("5/8 in\n"));
     EXPECT_TRUE(plain->html().contains(QStringLiteral("sdval=\"0.625\"")));
-    const auto headed = copyCells(model, cells, true);
+    const auto headed = copyCells(model, cells, view.shownColumns(), true);
     EXPECT_EQ(headed->text(), QStringLiteral("Frame\tBolt ⌀, in\nF20\t5/8 in\n"));
 }
 

@@ -13,6 +13,7 @@ class QLineEdit;
 namespace fayline {
 
 class ChoiceBox;
+class PictureChoice;
 
 /// One decision in a form: label, what was typed or what the rule gives, unit, and below it why an
 /// entry was not taken. An entry that is not taken stays visible; the old value stays in force. An
@@ -54,6 +55,7 @@ class FieldRow : public QWidget {
     QLabel* label_;
     QLineEdit* entry_ = nullptr;
     ChoiceBox* choices_ = nullptr;
+    PictureChoice* pictures_ = nullptr;  ///< the same choices as pictures, where there are any
     QLabel* unit_;
     QLabel* below_;
     QString shown_;  ///< what the field was last filled with

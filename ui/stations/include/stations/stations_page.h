@@ -13,10 +13,12 @@ class QStackedWidget;
 
 namespace fayline {
 
+enum class ColumnSet;
 class Card;
 class FieldForm;
 class FindBar;
 class HoldsList;
+class Segments;
 class SketchView;
 class StationsModel;
 class StationsView;
@@ -38,6 +40,8 @@ class StationsPage : public Page {
 
     void setFrame(const QString& frame);
     [[nodiscard]] QString frame() const;
+    /// Which columns of the grid are shown.
+    void showSet(ColumnSet set);
     /// Opens the working of the worst margin at the chosen frame; false when nothing is checked
     /// there.
     bool showWorking();
@@ -81,6 +85,7 @@ class StationsPage : public Page {
     HoldsList* holds_;
     WorkingPanel* working_;
     FindBar* find_;
+    Segments* sets_;
     Card* sectionCard_;
     Card* holdsCard_;
     QStackedWidget* gridOrWords_;

@@ -18,6 +18,10 @@ QString basisWords(Basis basis);
 QString marginWords(const Check& check);
 /// "×0.84 rod, knocked down to port".
 QString checkLine(const Check& check);
+/// A limit state as it is called for this group: a rod is a ballast bolt's.
+QString stateWords(const Check& check);
+/// "knockdown port", "grounding up".
+QString caseShort(LoadCase loadCase);
 /// The same for narrow places: "×0.84 rod + shear, knockdown port".
 QString shortCheckLine(const Check& check);
 /// Demand, what can be carried and what that means, as one or two plain sentences.

@@ -1,0 +1,90 @@
+#include "theme/segments.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QToolButton>
+
+namespace fayline {
+namespace {
+
+/// Underlined and bold when chosen, so that the choice is seen without colour.
+class Segment : public QToolButton {
+  public:
+    explicit Segment(const QString& words) {
+        setText(words);
+        setAccessibleName(words);
+        setCheckable(true);
+        setFocusPolicy(Qt::StrongFocus);
+        setCursor(Qt::PointingHandCursor);
+    }
+
+    [[nodiscard]] QSize sizeHint() const override {
+        QFont bold = font();
+        bold.setBold(true);
+        const QFontMetrics metrics(bold);
+        return {metrics.horizontalAdvance(text()) + 18, qMax(24, metrics.height() + 8)};
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        const QRectF box = QRectF(rect()).adjusted(1, 1, -1, -1);
+        painter.setPen(Qt::NoPen);
+        if (isChecked() || underMouse()) {
+            painter.setBrush(palette().color(QPalette::AlternateBase));
+            painter.drawRoundedRect(box, 3, 3);
+        }
+        if (isChecked()) {
+            painter.setBrush(palette().color(QPalette::Highlight));
+            painter.drawRect(QRectF(box.left() + 4, box.bottom() - 2, box.width() - 8, 2));
+        }
+        QFont words = font();
+        words.setBold(isChecked());
+        painter.setFont(words);
+        painter.setPen(palette().color(isEnabled() ? QPalette::Active : QPalette::Disabled,
+                                       QPalette::ButtonText));
+        painter.drawText(rect(), Qt::AlignCenter, text());
+        if (hasFocus()) {
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
+            painter.drawRoundedRect(box, 3, 3);
+        }
+    }
+};
+
+}  // namespace
+
+Segments::Segments(const QStringList& choices, QWidget* parent)
+    : QWidget(parent), group_(new QButtonGroup(this)) {
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(2);
+    for (const QString& words : choices) {
+        auto* button = new Segment(words);
+        group_->addButton(button, static_cast<int>(buttons_.size()));
+        buttons_.push_back(button);
+        layout->addWidget(button);
+    }
+    if (!buttons_.empty()) buttons_.front()->setChecked(true);
+    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    connect(group_, &QButtonGroup::idClicked, this, &Segments::chosen);
+}
+
+int Segments::choice() const {
+    return group_->checkedId();
+}
+
+void Segments::setChoice(int choice) {
+    if (choice < 0 || choice >= static_cast<int>(buttons_.size())) return;
+    buttons_[static_cast<std::size_t>(choice)]->setChecked(true);
+    setFocusProxy(buttons_[static_cast<std::size_t>(choice)]);
+}
+
+void Segments::setChoiceEnabled(int choice, bool enabled) {
+    buttons_[static_cast<std::size_t>(choice)]->setEnabled(enabled);
+}
+
+}  // namespace fayline
