@@ -10,6 +10,7 @@
 #ifdef FAYLINE_HAS_WINDOW
 #include <QApplication>
 
+#include "paper/paper.h"
 #include "window/run.h"
 #endif
 
@@ -18,6 +19,15 @@ namespace {
 using namespace fayline;
 
 #ifdef FAYLINE_HAS_WINDOW
+
+Result<void> toPdf(const std::string& path, const Sheet& sheet) {
+    return writePdf(QString::fromStdString(path), sheet);
+}
+
+/// Qt's remarks on the machine around it (no runtime folder, no display) are none of the reader's.
+void quiet(QtMsgType type, const QMessageLogContext&, const QString& message) {
+    if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << message.toStdString() << "\n";
+}
 
 bool hasDisplay() {
     return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
@@ -76,6 +86,15 @@ int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
     if (cli::isCommandLine(words) || words.size() > 1 ||
         (words.size() == 1 && !namesAFile(words.front()))) {
+#ifdef FAYLINE_HAS_WINDOW
+        // Sheets are painted, with fonts but without a display.
+        if (!words.empty() && words.front() == "sheets") {
+            qputenv("QT_QPA_PLATFORM", "offscreen");
+            qInstallMessageHandler(quiet);
+            const QGuiApplication application(argc, argv);
+            return cli::runCommandLine(words, std::cout, std::cerr, toPdf);
+        }
+#endif
         const QCoreApplication application(argc, argv);
         return cli::runCommandLine(words, std::cout, std::cerr);
     }

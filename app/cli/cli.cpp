@@ -47,8 +47,9 @@ bool aboutTheCommandLine(const Problems& problems) {
                                     problems.front().code == "decide.form");
 }
 
-int run(const Command& command, const Arguments& arguments, std::ostream& out, std::ostream& err) {
-    const auto done = command.run(arguments, out, err);
+int run(const Command& command, const Arguments& arguments, std::ostream& out, std::ostream& err,
+        const PdfWriter& pdf) {
+    const auto done = command.run(arguments, out, err, pdf);
     if (done) return 0;
     for (const Problem& problem : done.error()) print(problem, err);
     return aboutTheCommandLine(done.error()) ? 2 : 1;
@@ -63,7 +64,8 @@ bool isCommandLine(const std::vector<std::string>& words) {
                        [&](const Command& c) { return c.spec.name == words.front(); });
 }
 
-int runCommandLine(const std::vector<std::string>& words, std::ostream& out, std::ostream& err) {
+int runCommandLine(const std::vector<std::string>& words, std::ostream& out, std::ostream& err,
+                   const PdfWriter& pdf) {
     const bool asksHelp = std::find(words.begin(), words.end(), "--help") != words.end();
     if (words.empty() || asksHelp) {
         printHelp(out);
@@ -91,7 +93,7 @@ int runCommandLine(const std::vector<std::string>& words, std::ostream& out, std
     if (!arguments) return wrong(arguments.error(), err);
     // Whatever is thrown is a fault of the program or a machine out of memory.
     try {
-        return run(*command, *arguments, out, err);
+        return run(*command, *arguments, out, err, pdf);
     } catch (const std::bad_alloc&) {
         print({"memory", command->spec.name, "memory ran out", "a smaller file"}, err);
     } catch (const std::exception& fault) {

@@ -7,6 +7,7 @@
 #include "quantity/text.h"
 #include "reports.h"
 #include "session.h"
+#include "sheets_files.h"
 
 namespace fayline::cli {
 namespace {
@@ -108,6 +109,26 @@ Done holes(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     });
 }
 
+Done metal(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+    return show(arguments, out, err, [&](const Session& s) -> Result<std::string> {
+        return arguments.has("--json")  ? metalJson(s)
+               : arguments.has("--csv") ? metalCsv(s)
+                                        : metalText(s);
+    });
+}
+
+Done sheets(const Arguments& arguments, std::ostream& out, std::ostream& err,
+            const PdfWriter& pdf) {
+    const auto to = wanted(arguments, "--to");
+    if (!to) return failed(to.error());
+    return show(arguments, out, err, [&](const Session& s) {
+        return writeSheets(s,
+                           {*to, arguments.value("--paper").value_or(""),
+                            arguments.value("--frames").value_or("")},
+                           pdf);
+    });
+}
+
 Done journal(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     return show(arguments, out, err, [&](const Session& s) -> Result<std::string> {
         return arguments.has("--json") ? journalJson(s) : journalText(s);
@@ -187,6 +208,13 @@ Done verify(const Arguments& arguments, std::ostream& out, std::ostream&) {
                                         : "a .fayline file made by this program"});
 }
 
+/// A command that prints no sheets.
+template <typename Run>
+auto quiet(Run run) {
+    return [run](const Arguments& arguments, std::ostream& out, std::ostream& err,
+                 const PdfWriter&) { return run(arguments, out, err); };
+}
+
 }  // namespace
 
 const std::vector<Command>& commands() {
@@ -196,31 +224,43 @@ const std::vector<Command>& commands() {
     static const OptionSpec who{"--who", true, "who decides; not given: the user's name"};
     static const OptionSpec why{"--why", true, "the reason, kept in the journal"};
     static const std::vector<Command> all{
-        {{"demo", "--to FILE", 0, 0, {to}, "make the demo hull's project file"}, demo},
+        {{"demo", "--to FILE", 0, 0, {to}, "make the demo hull's project file"}, quiet(demo)},
         {{"import",
           "OFFSETS.csv --to FILE",
           1,
           1,
           {to},
           "make a project file from a table of offsets"},
-         import},
-        {{"hull", "FILE", 1, 1, {json}, "the hull afloat: displacement, centre, sections"}, hull},
+         quiet(import)},
+        {{"hull", "FILE", 1, 1, {json}, "the hull afloat: displacement, centre, sections"},
+         quiet(hull)},
         {{"margins", "FILE", 1, 1, {json, csv}, "loads, equilibrium and every margin, worst first"},
-         margins},
+         quiet(margins)},
         {{"holes", "FILE", 1, 1, {json, csv}, "where each hole is, and what is wrong with it"},
-         holes},
+         quiet(holes)},
+        {{"metal", "FILE", 1, 1, {json, csv}, "what to order: counts, spares, lengths, weight"},
+         quiet(metal)},
+        {{"sheets",
+          "FILE --to DIR",
+          1,
+          1,
+          {{"--to", true, "the folder to write to"},
+           {"--paper", true, "a4 or letter; not given: a4"},
+           {"--frames", true, "only these frames and their floors, like 8-10"}},
+          "print the drilling sheets, one PDF each, and sheets.csv that lists them"},
+         sheets},
         {{"decide",
           "FILE WHAT=VALUE…",
           2,
           10000,
           {who, why},
           "make one step of decisions; an empty VALUE goes back to the rule"},
-         decide},
-        {{"undo", "FILE", 1, 1, {who, why}, "take the last decision back"}, undo},
+         quiet(decide)},
+        {{"undo", "FILE", 1, 1, {who, why}, "take the last decision back"}, quiet(undo)},
         {{"redo", "FILE", 1, 1, {who, why}, "bring the decision taken back into force again"},
-         redo},
-        {{"journal", "FILE", 1, 1, {json}, "every step: what, who, when, why"}, journal},
-        {{"verify", "FILE", 1, 1, {json}, "check a project file whole"}, verify},
+         quiet(redo)},
+        {{"journal", "FILE", 1, 1, {json}, "every step: what, who, when, why"}, quiet(journal)},
+        {{"verify", "FILE", 1, 1, {json}, "check a project file whole"}, quiet(verify)},
     };
     return all;
 }

@@ -19,6 +19,10 @@ std::string holesText(const Session& session);
 Result<std::string> hullJson(const Session& session);
 Result<std::string> hullText(const Session& session);
 
+std::string metalJson(const Session& session);
+std::string metalCsv(const Session& session);
+std::string metalText(const Session& session);
+
 std::string journalJson(const Session& session);
 std::string journalText(const Session& session);
 

@@ -134,8 +134,8 @@ class Pages {
                                               false,
                                               Stroke{0.5, LineStyle::solid}});
         flow_.text({flow_.left() + 2.0, top + 6.0},
-                   "Reviewed to revision " + revisionText(revision_) + " and no other:",
-                   page::plain, Weight::bold);
+                   "Reviewed to revision " + revision_ + " and no other:", page::plain,
+                   Weight::bold);
         const double half = (flow_.left() + flow_.right()) / 2.0;
         const auto blank = [&](double x, double to, double base, const char* label) {
             flow_.text({x, base}, label);

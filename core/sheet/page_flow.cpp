@@ -104,7 +104,7 @@ void PageFlow::edge() {
 void PageFlow::headOf(const std::string& seen, bool again) {
     double base = page::top + nameLetter_mm;
     const std::string word = sideWord(side_);
-    const std::string code = revisionText(revision_);
+    const std::string& code = revision_;
     text({left(), base}, head_.name, nameLetter_mm, Weight::bold);
     if (!word.empty())
         text({left() + widthMm(head_.name, nameLetter_mm, Weight::bold) + 5.0, base}, word,

@@ -64,8 +64,4 @@ std::string revisionCode(std::string_view hexHash) {
     return code;
 }
 
-std::string revisionText(std::string_view code) {
-    return std::string(code.substr(0, 4)) + "-" + std::string(code.substr(4));
-}
-
 }  // namespace fayline

@@ -46,8 +46,7 @@ struct Sheet {
 };
 
 /// Eight letters and digits for a hash of 64 hexadecimal digits; no 0 O 1 I L U, so that none is
-/// taken for another when read aloud. Shown as two groups: "7K2M-4QXD" prints what "7K2M4QXD" is.
+/// taken for another when read aloud.
 std::string revisionCode(std::string_view hexHash);
-std::string revisionText(std::string_view code);
 
 }  // namespace fayline
