@@ -51,7 +51,8 @@ SheetHead headFor(const PaperContext& paper, const SheetName& name, const std::s
 struct BenchItem {
     const Hole* hole = nullptr;
     BenchHole row;
-    std::string where;  ///< "Heel. Drill from the INNER face; edge: FORWARD."
+    std::string what;   ///< "heel", "floor to keel"
+    std::string where;  ///< "Drill from the INNER face; edge = from the FORWARD edge."
 };
 /// Rows of one setting together, those right through both timbers first.
 std::vector<BenchGroup> groupsOf(const PaperContext& paper, std::vector<BenchItem> items);

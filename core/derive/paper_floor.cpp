@@ -7,8 +7,6 @@
 namespace fayline {
 namespace {
 
-using paper_text::capital;
-
 /// "1-1/4 P", "1-1/4 S", "0": athwartships from the centreline nick.
 std::string athwart(const PaperContext& paper, Length y) {
     const std::string figure = paper.unit.setOut(abs(y));
@@ -58,7 +56,8 @@ class Floor {
             BenchItem item;
             item.hole = hole;
             item.row = row(*hole, out.picture);
-            item.where = "Floor to keel, down from the TOP; edge = from the FORWARD edge.";
+            item.what = "floor to keel";
+            item.where = "Drill down from the TOP; edge = from the FORWARD edge.";
             items.push_back(std::move(item));
         }
         guests(out);
@@ -83,13 +82,19 @@ class Floor {
         row.across = paper_.unit.setOut(entry.x - middle_ + sided_ / 2.0);
         row.angle = plumbWords(hole);
         row.beyond = beyond(paper_, hole);
-        picture.spots.push_back(
-            {hole.id, row.mark, row.along, row.across, {entry.y, -entry.x}, hole.diameter});
+        picture.spots.push_back({hole.id,
+                                 row.mark,
+                                 row.along,
+                                 row.across,
+                                 {entry.y, -entry.x},
+                                 hole.diameter,
+                                 {hole.end.y, -hole.end.x}});
         return row;
     }
 
     /// Ballast bolts and arm fastenings of this floor, which other sheets drill.
     void guests(BenchSide& out) const {
+        std::string arms;
         for (const Hole* hole : allHoles(paper_.results)) {
             const bool joins = std::find(hole->joins.begin(), hole->joins.end(),
                                          frame_.id + ".floor") != hole->joins.end();
@@ -98,10 +103,13 @@ class Floor {
                 const BenchHole here = row(*hole, out.picture);
                 out.guests.push_back({here.mark, here.along, here.across, "keel sheet"});
             } else {
-                out.guests.push_back({paperMark(*hole), athwart(paper_, hole->start.y), "",
-                                      "fore and aft, sheet " + frame_.id});
+                arms += (arms.empty() ? "" : ", ") + paperMark(*hole) + " " +
+                        athwart(paper_, hole->start.y);
             }
         }
+        if (!arms.empty())
+            out.notes.emplace_back("Arms", "fore and aft through this floor, drilled from sheet " +
+                                               frame_.id + ": " + arms + ".");
     }
 
     void parts(BenchPicture& picture) const {
@@ -130,19 +138,18 @@ class Floor {
     void notes(BenchSide& out) const {
         const auto& unit = paper_.unit;
         out.notes.emplace_back("Before you drill",
-                               "Floor bolted to its frame and bedded on the keel; limber holes and "
-                               "stopwaters cut; ballast not yet offered up.");
+                               "floor fast to its frame and bedded on the keel; limber holes and "
+                               "stopwaters cut.");
         out.notes.emplace_back("Datum A",
-                               "nick scribed where the centreline crosses the floor's top FORWARD "
-                               "edge. Along = from A to PORT (P) or STARBOARD (S).");
+                               "nick on the floor's top FORWARD edge, on the centreline. Along = "
+                               "from A to port (P) or starboard (S).");
         const auto& keel = paper_.results.structure->keel;
-        std::string check =
-            "the floor's top, forward to aft edge, must read " + unit.setOut(sided_);
+        std::string check = "floor's top, forward to aft edge, must read " + unit.setOut(sided_);
         if (frame_.floorTop && keel) {
             if (const auto top = keelTopAt(*keel, middle_))
                 check += "; A down to the keel's top " + unit.setOut(*frame_.floorTop - *top);
         }
-        out.notes.emplace_back("Check", check + ". If not, stop and ask.");
+        out.notes.emplace_back("Check", check + ". If not, STOP and ask.");
     }
 
     const PaperContext& paper_;
@@ -190,13 +197,15 @@ BenchSheet backboneSheet(const PaperContext& paper, const SheetName& name, const
         std::string joins;
         for (const std::string& member : hole->joins)
             joins += (joins.empty() ? "" : " to ") + paper_text::plain(member);
-        item.where = capital(joins) + "; along = aft of A, height = above A.";
+        item.what = joins;
+        item.where = "Along = aft of A; height = above A.";
         out.picture.spots.push_back({hole->id,
                                      item.row.mark,
                                      item.row.along,
                                      item.row.across,
                                      {entry.x, entry.z},
-                                     hole->diameter});
+                                     hole->diameter,
+                                     {hole->end.x, hole->end.z}});
         items.push_back(std::move(item));
     }
     if (keel) {
@@ -217,7 +226,7 @@ BenchSheet backboneSheet(const PaperContext& paper, const SheetName& name, const
                            "plumb.");
     out.notes.emplace_back("Check", keel ? "the keel timber, end to end, must read " +
                                                paper.unit.setOut(keel->to - keel->from) +
-                                               ". If not, stop and ask."
+                                               ". If not, STOP and ask."
                                          : "no keel timber is decided: ask before drilling.");
     out.warnings = warningsFor(paper, holes);
     if (!holes.empty()) out.margins = marginsFor(paper, holes);

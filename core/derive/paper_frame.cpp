@@ -158,11 +158,16 @@ class Leg {
         item.row.across = paper_.unit.setOut(ofFace ? place.across : fromForward);
         item.row.angle = angleWords(hole);
         item.row.beyond = beyondWords(paper_, keel_, hole);
-        item.where = paper_text::capital(plain(hole.group)) + ", from the " + faceWord(hole.face) +
-                     " face; edge = from the " +
-                     (ofFace ? "MOULDED (outer) edge." : "FORWARD edge of the frame.");
-        picture.spots.push_back(
-            {hole.id, item.row.mark, item.row.along, item.row.across, at, hole.diameter});
+        item.what = plain(hole.group);
+        item.where = "Drill from the " + faceWord(hole.face) + " face; edge = from the " +
+                     (ofFace ? "MOULDED (outer) edge." : "FORWARD edge.");
+        picture.spots.push_back({hole.id,
+                                 item.row.mark,
+                                 item.row.along,
+                                 item.row.across,
+                                 at,
+                                 hole.diameter,
+                                 {signOf(side_) * hole.end.y, hole.end.z}});
         return item;
     }
 
@@ -212,20 +217,19 @@ class Leg {
         const auto& unit = paper_.unit;
         const bool arms = std::any_of(holes_.begin(), holes_.end(),
                                       [](const Hole* h) { return h->group == "arm"; });
-        std::string before = arms ? "Frame and floor clamped together and dry-fitted on the keel; "
-                                  : "Frame standing plumb and shored; ";
-        before += "limber hole cut. The garboard hides the heel after this.";
-        out.notes.emplace_back("Before you drill", before);
+        std::string before =
+            arms ? "frame and floor clamped, dry on the keel; " : "frame plumb and shored; ";
+        out.notes.emplace_back("Before you drill",
+                               before + "limber hole cut. The garboard hides the heel later.");
         out.notes.emplace_back(
-            "Datum A", "level line scribed on the moulded edge, " + unit.setOut(above_) +
-                           (keel_ ? " plumb above the keel's top." : " above the frame's foot.") +
-                           " Hook the tape on A; all figures run down that edge from it" +
+            "Datum A", "level line on the MOULDED (outer) edge, " + unit.setOut(above_) +
+                           (keel_ ? " plumb above the keel's top" : " above the frame's foot") +
+                           ". Along = down that edge from A" +
                            (keel_ ? ", below the keel's top straight down." : "."));
-        out.notes.emplace_back("Check", "A port to A starboard, straight across, must read " +
-                                            unit.setOut(2.0 * datum_.across) +
-                                            "; A down the edge to " +
-                                            (keel_ ? "the keel's top " : "its foot ") +
-                                            unit.setOut(datumAlong_) + ". If not, stop and ask.");
+        out.notes.emplace_back("Check", "A port to A starboard must read " +
+                                            unit.setOut(2.0 * datum_.across) + "; A down to the " +
+                                            (keel_ ? "keel's top " : "foot ") +
+                                            unit.setOut(datumAlong_) + ". If not, STOP and ask.");
     }
 
     const PaperContext& paper_;

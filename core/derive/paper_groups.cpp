@@ -43,42 +43,44 @@ bool sameSetting(const BenchItem& a, const BenchItem& b) {
 }
 
 std::string howToDrive(const Hole& hole) {
-    if (hole.kind == "wood_screw")
-        return "Drive in bedding compound until the head seats, no more.";
+    if (hole.kind == "wood_screw") return "Bedding on; seat the head, no more.";
     if (hole.kind == "bolt") return "Nut up until the washer just marks the wood.";
-    if (hole.kind == "rivet") return "Rove on tight, cut off, rivet over with light blows.";
-    return "Drive home in bedding compound.";
+    if (hole.kind == "rivet") return "Rove on tight, cut off, light blows.";
+    return "Bedding on; drive home.";
+}
+
+/// The first words of a step: what the bit is for.
+std::string bitName(const std::string& drill) {
+    return drill.substr(0, drill.find(','));
 }
 
 std::vector<std::string> settingOf(const PaperContext& paper, const Hole& hole) {
     std::vector<std::string> lines;
     std::string bits;
-    for (std::size_t i = 0; i < hole.steps.size(); ++i) {
-        const HoleStep& step = hole.steps[i];
-        bits += (bits.empty() ? "Bit " : " Bit ") + std::to_string(i + 1) + ": " +
-                paper.unit.size(step.diameter) + ", " + step.drill;
-        bits += isThrough(hole) ? "." : "; collar " + paper.unit.setOut(step.depth) + " from tip.";
+    for (const HoleStep& step : hole.steps) {
+        bits += (bits.empty() ? "Bits: " : "; ") + bitName(step.drill) + " " +
+                paper.unit.size(step.diameter);
+        if (!isThrough(hole)) bits += ", collar " + paper.unit.setOut(step.depth);
     }
-    if (!bits.empty()) lines.push_back(bits);
+    if (!bits.empty())
+        lines.push_back(bits + (isThrough(hole) ? ", right through." : " from the tip."));
     std::string scrap = "Bore scrap first";
     if (hole.bung) scrap += ": head " + paper.unit.setOut(*hole.bung) + " under";
     if (!isThrough(hole) && !hole.steps.empty()) {
         const Length deep = hole.bung.value_or(Length{}) + hole.length;
         const Length shortBy = deep - hole.steps.back().depth;
         if (shortBy > millimetres(0.5))
-            scrap += (hole.bung ? ", tip " : ": tip ") + paper.unit.setOut(shortBy) +
-                     " short of the point";
+            scrap += (hole.bung ? ", tip " : ": tip ") + paper.unit.setOut(shortBy) + " short";
     }
     scrap += ". " + howToDrive(hole);
     if (hole.bung && !hole.steps.empty())
-        scrap += " Bung " + paper.unit.size(hole.steps.front().diameter) + ", grain along.";
+        scrap += " Bung " + paper.unit.size(hole.steps.front().diameter) + ".";
     lines.push_back(scrap);
     return lines;
 }
 
 /// A finding in the sheet's unit. Its own sentence may speak another.
-std::string findingWords(const PaperContext& paper, const Finding& finding,
-                         const std::string& marks) {
+std::string findingWords(const Finding& finding) {
     static constexpr std::pair<const char*, const char*> known[] = {
         {"clash", "run into another hole"},
         {"near", "too little wood beyond the point"},
@@ -103,12 +105,7 @@ std::string findingWords(const PaperContext& paper, const Finding& finding,
     for (const auto& [kind, text] : known) {
         if (finding.kind == kind) words = text;
     }
-    std::string line = marks + ": " + words;
-    if (finding.missing && *finding.missing > millimetres(0.05)) {
-        const std::string by = paper.unit.size(*finding.missing);
-        line += by == "0" ? ", by a hair" : ", by " + by;
-    }
-    return line + ".";
+    return words;
 }
 
 std::string marksOf(const PaperContext& paper, const std::vector<std::string>& ids) {
@@ -118,6 +115,53 @@ std::string marksOf(const PaperContext& paper, const std::vector<std::string>& i
         marks += (marks.empty() ? "" : ", ") + (found == paper.marks.end() ? id : found->second);
     }
     return marks;
+}
+
+/// What is wrong in the same way, told once.
+struct Told {
+    std::string words;
+    std::vector<std::string> ids;
+    Length missing;
+};
+
+std::string toldLine(const PaperContext& paper, const Told& told) {
+    constexpr std::size_t most = 4;
+    std::string line = told.ids.size() <= most
+                           ? marksOf(paper, told.ids)
+                           : std::to_string(told.ids.size()) + " holes, the first " +
+                                 marksOf(paper, {told.ids.front()});
+    line += ": " + told.words;
+    if (told.missing > millimetres(0.05)) {
+        const std::string by = paper.unit.size(told.missing);
+        line += by == "0" ? ", by a hair" : ", by " + by;
+        if (told.ids.size() > 1) line += " at most";
+    }
+    return line + ".";
+}
+
+std::vector<std::string> findingsOf(const PaperContext& paper,
+                                    const std::vector<const Hole*>& holes) {
+    std::vector<Told> told;
+    std::set<const Finding*> seen;
+    std::set<std::pair<std::string, std::string>> named;
+    for (const Hole* hole : holes) {
+        const auto at = paper.findings.find(hole->id);
+        if (at == paper.findings.end()) continue;
+        for (const Finding* finding : at->second) {
+            if (!seen.insert(finding).second) continue;
+            const std::string words = findingWords(*finding);
+            auto same = std::find_if(told.begin(), told.end(),
+                                     [&](const Told& t) { return t.words == words; });
+            if (same == told.end()) same = told.insert(told.end(), {words, {}, {}});
+            for (const std::string& id : finding->holes) {
+                if (named.emplace(words, id).second) same->ids.push_back(id);
+            }
+            same->missing = max(same->missing, finding->missing.value_or(Length{}));
+        }
+    }
+    std::vector<std::string> lines;
+    for (const Told& one : told) lines.push_back(toldLine(paper, one));
+    return lines;
 }
 
 }  // namespace
@@ -137,9 +181,11 @@ std::vector<BenchGroup> groupsOf(const PaperContext& paper, std::vector<BenchIte
             continue;
         }
         BenchGroup group;
-        group.title = item.where + " " + capital(paper_text::fastening(*item.hole, paper.unit)) +
-                      ", " + paper.metalName(item.hole->metal) + ".";
+        group.title = capital(item.what) + (item.what.empty() ? "" : ": ") +
+                      paper_text::fastening(*item.hole, paper.unit) + ", " +
+                      paper.metalName(item.hole->metal);
         group.setting = settingOf(paper, *item.hole);
+        if (!item.where.empty()) group.setting.insert(group.setting.begin(), item.where);
         group.holes.push_back(item.row);
         groups.push_back(std::move(group));
         firsts.push_back(&item);
@@ -149,19 +195,12 @@ std::vector<BenchGroup> groupsOf(const PaperContext& paper, std::vector<BenchIte
 
 std::vector<std::string> warningsFor(const PaperContext& paper,
                                      const std::vector<const Hole*>& holes) {
-    std::vector<std::string> found;
-    std::set<const Finding*> told;
-    for (const Hole* hole : holes) {
-        const auto at = paper.findings.find(hole->id);
-        if (at == paper.findings.end()) continue;
-        for (const Finding* finding : at->second) {
-            if (told.insert(finding).second)
-                found.push_back(findingWords(paper, *finding, marksOf(paper, finding->holes)));
-        }
-    }
+    std::vector<std::string> found = findingsOf(paper, holes);
     for (std::size_t i = 0; i < holes.size(); ++i) {
         for (std::size_t j = i + 1; j < holes.size(); ++j) {
             const Hole &a = *holes[i], &b = *holes[j];
+            // Along the planking each stands in a plank of its own or apart by rule.
+            if (a.group == "plank" && b.group == "plank") continue;
             const Length clear = distanceBetween(a, b) - (a.diameter + b.diameter) / 2.0;
             if (clear <= Length{} || clear >= clearDiameters * max(a.diameter, b.diameter))
                 continue;

@@ -1,5 +1,7 @@
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <set>
 
 #include "hull/keel.h"
 #include "paper_sheets.h"
@@ -8,7 +10,6 @@
 namespace fayline {
 namespace {
 
-using paper_text::capital;
 using paper_text::plain;
 
 std::string offLine(const PaperContext& paper, Length y) {
@@ -23,10 +24,6 @@ double keelSlope(const PaperContext& paper) {
     if (!keel) return 0.0;
     return std::atan2(keel->undersideFore.si() - keel->undersideAft.si(),
                       keel->to.si() - keel->from.si());
-}
-
-std::string degreesOr(int degrees, const char* none, const std::string& behind) {
-    return degrees == 0 ? none : std::to_string(degrees) + "° " + behind;
 }
 
 /// The spanner's size over a plain hexagon nut of this rod.
@@ -57,7 +54,16 @@ const char* letterFor(Status status) {
     return "";
 }
 
-/// The worst of one bolt, by the leading basis and by the other.
+std::string shortWords(const Check& check) {
+    const std::string basis = check.basis == Basis::us    ? " US"
+                              : check.basis == Basis::ec5 ? " EC5"
+                                                          : "";
+    return std::string(letterFor(check.status)) +
+           (check.margin ? marginText(*check.margin) : "not known") + " " +
+           plain(nameOf(check.limitState)) + basis;
+}
+
+/// The worst of one bolt by the leading basis, with its case; and by the other.
 std::string marginOf(const PaperContext& paper, const std::string& id, bool& heavy) {
     const Check *lead = nullptr, *other = nullptr;
     const Basis leading = paper.project.hull.basis == "ec5" ? Basis::ec5 : Basis::us;
@@ -68,44 +74,50 @@ std::string marginOf(const PaperContext& paper, const std::string& id, bool& hea
     }
     if (lead == nullptr && other == nullptr) {
         heavy = true;
-        return "Margin UNKNOWN: nothing is worked out for this bolt.";
+        return "margin UNKNOWN, nothing is worked out.";
     }
     std::string words;
     for (const Check* check : {lead, other}) {
         if (check == nullptr) continue;
         heavy = heavy || check->status == Status::isShort || check->status == Status::unknown;
-        words += (words.empty() ? "Margin: " : "; ") + std::string(letterFor(check->status)) +
-                 paper_text::checkWords(*check);
+        words += (words.empty() ? "" : "; ") + shortWords(*check);
     }
     return words + ".";
 }
 
-std::vector<std::string> casesOf(const PaperContext& paper, const HolesOf& holes) {
-    std::vector<std::string> cases;
-    for (const auto& loads : paper.results.cases) {
-        std::string line = plain(nameOf(loads->loadCase)) + ": ";
-        const Check* worst = nullptr;
-        for (const Check* check : paper.results.worstFirst) {
-            if (check->loadCase != loads->loadCase) continue;
-            const bool bolt = check->id == "keel" ||
-                              std::any_of(holes.begin(), holes.end(),
-                                          [&](const Hole* h) { return h->id == check->id; });
-            if (bolt) {
-                worst = check;
-                break;
-            }
-        }
-        if (worst == nullptr) {
-            line += loads->settled && loads->carried ? "no load on the bolts" : "NOT CARRIED";
-        } else {
-            line += std::string(letterFor(worst->status)) +
-                    (worst->margin ? marginText(*worst->margin) : "not known") + " " +
-                    (worst->id == "keel" ? "keel timber on the ballast" : worst->id) + ", " +
-                    plain(nameOf(worst->limitState));
-        }
-        cases.push_back(line + ".");
+std::string casesOf(const PaperContext& paper, const HolesOf& holes) {
+    std::set<std::string> ours{"keel"};
+    for (const Hole* hole : holes) ours.insert(hole->id);
+    std::map<LoadCase, const Check*> worst;
+    for (const Check* check : paper.results.worstFirst) {
+        if (ours.count(check->id) > 0) worst.try_emplace(check->loadCase, check);
     }
-    return cases;
+    std::string cases;
+    for (const auto& loads : paper.results.cases) {
+        const auto found = worst.find(loads->loadCase);
+        cases += (cases.empty() ? "" : "; ") + plain(nameOf(loads->loadCase)) + " ";
+        if (!loads->settled || !loads->carried) {
+            cases += "NOT CARRIED";
+        } else if (found == worst.end()) {
+            cases += "no load on them";
+        } else {
+            const Check& check = *found->second;
+            cases +=
+                shortWords(check) + " " + (check.id == "keel" ? "(keel on ballast)" : check.id);
+        }
+    }
+    return cases.empty() ? cases : cases + ".";
+}
+
+std::string anglesOf(const PaperContext& paper, const Hole& hole) {
+    const double dx = hole.end.x.si() - hole.start.x.si();
+    const double dy = hole.end.y.si() - hole.start.y.si();
+    const double dz = hole.end.z.si() - hole.start.z.si();
+    const int plumb = paper_text::degrees(std::atan2(std::hypot(dx, dy), -dz));
+    const int square = paper_text::degrees(std::abs(std::atan2(dx, -dz) - keelSlope(paper)));
+    return (plumb == 0 ? "plumb" : std::to_string(plumb) + "° off plumb") + ", " +
+           (square == 0 ? "square to the keel's top"
+                        : std::to_string(square) + "° off square to the keel's top");
 }
 
 KeelBolt boltRow(const PaperContext& paper, const Hole& hole, Length from) {
@@ -113,31 +125,43 @@ KeelBolt boltRow(const PaperContext& paper, const Hole& hole, Length from) {
     const Point entry = entryOf(hole);
     KeelBolt bolt;
     bolt.id = hole.id;
-    bolt.frame = hole.joins.front() == hole.frame + ".floor" ? "through floor " + hole.frame
-                                                             : "by " + hole.frame;
+    bolt.frame =
+        hole.joins.front() == hole.frame + ".floor" ? "floor " + hole.frame : "by " + hole.frame;
     bolt.along = unit.setOut(entry.x - from);
     bolt.offsetTop = offLine(paper, entry.y);
     bolt.offsetEnd = offLine(paper, hole.end.y);
     bolt.grip = unit.setOut(hole.grip);
-    bolt.rod = "rod " + unit.size(hole.diameter) + " " + paper.metalName(hole.metal);
-    const double dx = hole.end.x.si() - hole.start.x.si();
-    const double dy = hole.end.y.si() - hole.start.y.si();
-    const double dz = hole.end.z.si() - hole.start.z.si();
-    bolt.plumb =
-        degreesOr(paper_text::degrees(std::atan2(std::hypot(dx, dy), -dz)), "plumb", "off plumb");
-    const double rake = std::atan2(dx, -dz);
-    bolt.keelTop = degreesOr(paper_text::degrees(std::abs(rake - keelSlope(paper))),
-                             "square to the keel's top", "off square to the keel's top");
-    bolt.washer = hole.washerDiameter
-                      ? unit.size(*hole.washerDiameter) +
-                            (hole.washerThickness ? " × " + unit.size(*hole.washerThickness) : "")
-                      : "not decided";
-    if (bolt.keelTop.front() != 's') bolt.washer += ", bevelled below";
-    bolt.socket = socketOf(paper, hole.diameter);
-    for (const HoleStep& step : hole.steps)
-        bolt.bits += (bolt.bits.empty() ? "bits " : ", then ") + unit.size(step.diameter);
     bolt.margin = marginOf(paper, hole.id, bolt.heavy);
     return bolt;
+}
+
+std::string settingOf(const PaperContext& paper, const Hole& hole) {
+    const auto& unit = paper.unit;
+    std::string words =
+        "rod " + unit.size(hole.diameter) + " " + paper.metalName(hole.metal) + ", washer ";
+    words += hole.washerDiameter ? unit.size(*hole.washerDiameter) : "not decided";
+    if (hole.washerDiameter && hole.washerThickness)
+        words += " × " + unit.size(*hole.washerThickness);
+    words += ", socket " + socketOf(paper, hole.diameter);
+    std::string bits;
+    for (const HoleStep& step : hole.steps)
+        bits += (bits.empty() ? ", bits " : " then ") + unit.size(step.diameter);
+    return words + bits + ".";
+}
+
+/// The angle most bolts have is said once for all.
+void sayCommonAngleOnce(KeelSheet& sheet, const std::map<std::string, int>& angles) {
+    const auto most =
+        std::max_element(angles.begin(), angles.end(),
+                         [](const auto& a, const auto& b) { return a.second < b.second; });
+    if (most == angles.end() || most->second < 2) return;
+    const bool slopes = most->first.find("off square") != std::string::npos;
+    sheet.settings.emplace_back(
+        "Angle", most->first + (slopes ? ": washers bevelled or counterbored to seat." : ".") +
+                     (angles.size() > 1 ? " Others as listed." : ""));
+    for (KeelBolt& bolt : sheet.bolts) {
+        if (bolt.angles == most->first) bolt.angles.clear();
+    }
 }
 
 }  // namespace
@@ -152,22 +176,34 @@ KeelSheet keelSheet(const PaperContext& paper, const SheetName& name, const Hole
     if (ballast) {
         sheet.notes.emplace_back(
             "Datum A",
-            "fore end of the ballast's top face, scribed on the keel's side; off = from "
-            "the string on the centreline, P port, S starboard. A to the ballast's "
-            "after end must read " +
-                unit.setOut(ballast->shape.to - from) + ". If not, stop and ask.");
+            "fore end of the ballast's top, scribed on the keel's side. Off = from the "
+            "string, P port, S starboard. A to the after end must read " +
+                unit.setOut(ballast->shape.to - from) + "; if not, STOP and ask.");
     }
     sheet.notes.emplace_back("Before you bore",
-                             "floors bolted and bedded, ballast offered up, its pattern's holes "
-                             "checked against this list. Pilot to the string, then ream. Lead: no "
-                             "dry dust, wash before eating.");
+                             "floors fast, ballast offered up, pattern's holes checked. Pilot to "
+                             "the string, then ream. Lead: no dry dust, wash before eating.");
     HolesOf inOrder = holes;
     std::stable_sort(inOrder.begin(), inOrder.end(),
                      [](const Hole* a, const Hole* b) { return a->start.x < b->start.x; });
-    for (const Hole* hole : inOrder) sheet.bolts.push_back(boltRow(paper, *hole, from));
+    std::map<std::string, int> angles;
+    for (const Hole* hole : inOrder) {
+        sheet.bolts.push_back(boltRow(paper, *hole, from));
+        sheet.bolts.back().angles = anglesOf(paper, *hole);
+        ++angles[sheet.bolts.back().angles];
+        const std::string setting = settingOf(paper, *hole);
+        const auto same = std::find_if(sheet.settings.begin(), sheet.settings.end(),
+                                       [&](const auto& s) { return s.second == setting; });
+        if (same == sheet.settings.end()) {
+            sheet.settings.emplace_back(hole->id, setting);
+        } else {
+            same->first += " " + hole->id;
+        }
+    }
+    sayCommonAngleOnce(sheet, angles);
     sheet.cases = casesOf(paper, holes);
     sheet.warnings = warningsFor(paper, inOrder);
-    sheet.cautions = paper.results.cautions;
+    sheet.cautions = {"After any grounding, and before long passages, have these bolts looked at."};
     sheet.nothing = "No ballast bolt is decided. Nothing holds the ballast on.";
     return sheet;
 }

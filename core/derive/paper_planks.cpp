@@ -148,7 +148,7 @@ class Strips {
                 width = seams[at + 1] - seams[at];
             }
         }
-        out.width = width > Length{} ? paper_.unit.setOut(width) : "";
+        out.width = width > Length{} ? paper_.unit.coarse(width) : "";
         const std::string& group = holes.front()->group;
         if (group == "butt") out.flag = "BUTT";
         if (group == "hood") out.flag = "HOOD";
@@ -168,7 +168,7 @@ class Strips {
             const Length up = alongOf(*curve, {sign * hole.start.y, hole.start.z}) - lower;
             out.up = std::clamp(up / width, 0.0, 1.0);
             out.fromUpper = up > width * 0.55;
-            out.figure = paper_.unit.setOut(out.fromUpper ? width - up : up);
+            out.figure = paper_.unit.coarse(out.fromUpper ? width - up : up);
         } else {
             out.figure = "–";
         }
@@ -187,6 +187,19 @@ class Strips {
     std::map<std::pair<int, int>, HolesOf> byStrake_;
 };
 
+/// What holds for every strake is said at the head of the book.
+void sayOnce(PlankBook& book) {
+    if (book.strips.empty()) return;
+    const std::vector<std::string> first = book.strips.front().setting;
+    const bool all = std::all_of(book.strips.begin(), book.strips.end(),
+                                 [&](const PlankStrip& s) { return s.setting == first; });
+    if (!all) return;
+    std::string words;
+    for (const std::string& line : first) words += (words.empty() ? "" : " ") + line;
+    book.notes.emplace_back("Every strake", words);
+    for (PlankStrip& strip : book.strips) strip.setting.clear();
+}
+
 }  // namespace
 
 PlankBook plankBook(const PaperContext& paper, const SheetName& name, const HolesOf& holes) {
@@ -194,10 +207,11 @@ PlankBook plankBook(const PaperContext& paper, const SheetName& name, const Hole
     book.head = headFor(paper, name, "PLANKS");
     book.notes.emplace_back(
         "Before you drill",
-        "each frame's centreline struck on the outside of the plank, from the marks left on the "
-        "frame before planking. Measure from the plank's own edge.");
+        "each frame's centreline struck outside, from marks left before planking. a, b from below; "
+        "each figure from the plank's edge named.");
     book.warnings = warningsFor(paper, holes);
     book.strips = Strips(paper, holes).made();
+    sayOnce(book);
     book.nothing = "Nothing to drill: no plank fastening is decided.";
     return book;
 }

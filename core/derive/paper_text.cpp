@@ -12,6 +12,12 @@ std::string Unit::setOut(Length length) const {
                : displayLength(length, LengthStyle::millimetres, UnitMark::leftOut, {16, 1});
 }
 
+std::string Unit::coarse(Length length) const {
+    return system == UnitSystem::inches
+               ? displayLength(length, LengthStyle::inchFractions, UnitMark::leftOut, {8, 1})
+               : setOut(length);
+}
+
 std::string Unit::size(Length length) const {
     if (system == UnitSystem::inches)
         return displayLength(length, LengthStyle::inchFractions, UnitMark::leftOut);

@@ -15,6 +15,8 @@ struct Unit {
 
     /// A figure to set out by: sixteenths of an inch, or whole millimetres.
     [[nodiscard]] std::string setOut(Length length) const;
+    /// To eighths of an inch, or whole millimetres: along a plank's edge.
+    [[nodiscard]] std::string coarse(Length length) const;
     /// A size: 64ths of an inch, or half millimetres as "4½".
     [[nodiscard]] std::string size(Length length) const;
     /// "inches" or "mm".

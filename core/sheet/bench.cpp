@@ -13,10 +13,9 @@ namespace {
 using shape::Across;
 using shape::Weight;
 
-constexpr double labelIndent_mm = 33.0;
-constexpr double row_mm = 9.4;
+constexpr double row_mm = 9.0;
 constexpr double box_mm = 6.0;
-constexpr double pad_mm = 1.5;
+constexpr double pad_mm = 1.2;
 
 // What a sheet says, field by field, for its code.
 
@@ -71,7 +70,7 @@ class Side {
     void draw() {
         flow_.startPage(in_.side, in_.seen);
         columns();
-        for (const auto& [label, text] : in_.notes) flow_.paragraph(label, text, labelIndent_mm);
+        for (const auto& [label, text] : in_.notes) flow_.paragraph(label, text);
         if (!in_.picture.parts.empty()) picture();
         warnings();
         if (in_.groups.empty() && in_.guests.empty()) {
@@ -88,7 +87,7 @@ class Side {
         }
         if (!in_.margins.empty()) {
             flow_.down(1.0);
-            flow_.paragraph("Margins", in_.margins, labelIndent_mm);
+            flow_.paragraph("Margins", in_.margins);
         }
         found();
     }
@@ -109,14 +108,13 @@ class Side {
     [[nodiscard]] double warningsHeight() const {
         double height = 0.0;
         for (const std::string& warning : in_.warnings)
-            height += flow_.paragraphHeight("!", warning, labelIndent_mm);
+            height += flow_.paragraphHeight("!", warning);
         return height;
     }
 
     [[nodiscard]] double heightBelowPicture() const {
         double height = warningsHeight() + heightOfFound();
-        if (!in_.margins.empty())
-            height += 1.0 + flow_.paragraphHeight("M", in_.margins, labelIndent_mm);
+        if (!in_.margins.empty()) height += 1.0 + flow_.paragraphHeight("M", in_.margins);
         if (in_.groups.empty() && in_.guests.empty()) return height + 24.0;
         if (!in_.groups.empty()) height += headHeight();
         for (const BenchGroup& group : in_.groups)
@@ -127,8 +125,7 @@ class Side {
     }
 
     void warnings() {
-        for (const std::string& warning : in_.warnings)
-            flow_.paragraph("Take care", warning, labelIndent_mm);
+        for (const std::string& warning : in_.warnings) flow_.paragraph("Take care", warning);
     }
 
     void columns() {
@@ -158,7 +155,7 @@ class Side {
         t_.right = flow_.right();
     }
 
-    static double headHeight() { return 2.0 * page::line + 1.5; }
+    static double headHeight() { return page::line + 1.5; }
     [[nodiscard]] double groupHeight(const BenchGroup& group) const {
         return 2.0 + static_cast<double>(linesOf(group).size()) * page::line;
     }
@@ -176,21 +173,30 @@ class Side {
     }
 
     void tableHead() {
-        const double first = flow_.y() + page::line, second = first + page::line;
-        const auto word = [&](double x, const std::string& a, const std::string& b) {
-            flow_.text({x + pad_mm, first - 0.6}, a, page::plain, Weight::bold);
-            if (!b.empty()) flow_.text({x + pad_mm, second - 0.6}, b, page::plain, Weight::bold);
+        const double base = flow_.y() + page::line - 0.4;
+        const auto word = [&](double x, const std::string& text) {
+            flow_.text({x + pad_mm, base}, text, page::plain, Weight::bold);
         };
-        word(t_.mark, "mark", "");
-        word(t_.along, in_.picture.along, "from " + in_.picture.datumMark);
-        word(t_.across, in_.picture.across, "");
-        word(t_.angle, "angle", "");
-        word(t_.beyond, "wood", "left");
-        word(t_.drilled, "drilled", "");
-        word(t_.driven, "driven", "");
-        word(t_.found, "by, as", "found");
+        word(t_.mark, "mark");
+        word(t_.along, in_.picture.along);
+        word(t_.across, in_.picture.across);
+        word(t_.angle, "angle");
+        word(t_.beyond, "left");
+        word(t_.drilled, "drilled");
+        word(t_.driven, "driven");
+        word(t_.found, foundWords());
         flow_.down(headHeight());
         flow_.rule(flow_.y(), 0.5, flow_.left(), flow_.right());
+    }
+
+    /// Initials and what was found: as much of the words as the column takes.
+    [[nodiscard]] std::string foundWords() const {
+        const double room = t_.right - t_.found - 2.0 * pad_mm;
+        for (const char* words :
+             {"initials, as found", "by, as found", "as found", "found", "by"}) {
+            if (widthMm(words, page::plain, Weight::bold) <= room) return words;
+        }
+        return {};
     }
 
     void groupHead(const BenchGroup& group, bool again) {

@@ -78,7 +78,10 @@ class Picture {
         for (const BenchPart& part : in_.parts) {
             for (const PlanePoint& p : part.points) extent.add(p);
         }
-        for (const BenchSpot& spot : in_.spots) extent.add(spot.at);
+        for (const BenchSpot& spot : in_.spots) {
+            extent.add(spot.at);
+            extent.add(spot.tip);
+        }
         extent.add(in_.datum);
         const double width = fieldRight_ - fieldLeft_;
         const double above = band_mm + page::figure + 5.0, below = band_mm + 1.0;
@@ -163,6 +166,8 @@ class Picture {
             in_.acrossRight ? columnLeft_ - 1.0 : columnLeft_ + columns_.width() + 1.0;
         flow_.add(Role::label,
                   shape::Polyline{{hole, {edge, y}, {near, y}}, {0.2, LineStyle::solid}}, spot.id);
+        const PointMm tip = scale_.toDrawing(spot.tip);
+        flow_.add(Role::label, shape::Line{hole, tip, {0.8, LineStyle::solid}}, spot.id);
         flow_.add(Role::paper,
                   shape::Mark{hole, shape::MarkKind::circle, size, true, Stroke{0.0, {}}}, spot.id);
         flow_.add(
@@ -227,7 +232,7 @@ class Picture {
 
 double leastPictureHeight_mm(const BenchPicture& picture) {
     const double marks = static_cast<double>(picture.spots.size()) * pitch_mm;
-    return std::max(58.0, marks + 2.0 * band_mm + page::plain + 8.0);
+    return std::max(56.0, marks + 2.0 * band_mm + page::plain + 8.0);
 }
 
 void drawPicture(PageFlow& flow, const BenchPicture& picture, double height_mm) {

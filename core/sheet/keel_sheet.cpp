@@ -12,9 +12,10 @@ namespace {
 using shape::Across;
 using shape::Weight;
 
-constexpr double labelIndent_mm = 33.0;
 constexpr double gap_mm = 3.5;
-constexpr double signOff_mm = 34.0;
+constexpr double signOff_mm = 27.0;
+constexpr double figure_mm = 7.4;
+constexpr double indent_mm = 4.0;
 
 class Pages {
   public:
@@ -23,7 +24,7 @@ class Pages {
 
     void draw() {
         flow_.startPage("", in_.seen);
-        for (const auto& [label, text] : in_.notes) flow_.paragraph(label, text, labelIndent_mm);
+        for (const auto& [label, text] : in_.notes) flow_.paragraph(label, text);
         if (in_.bolts.empty()) {
             flow_.down(10.0);
             for (const std::string& one :
@@ -32,15 +33,15 @@ class Pages {
                 flow_.down(8.0);
             }
         } else {
+            for (const auto& [label, text] : in_.settings) flow_.paragraph(label, text);
             columns();
             head();
             for (const KeelBolt& bolt : in_.bolts) row(bolt);
         }
         flow_.down(1.0);
-        for (const std::string& one : in_.cases) flow_.paragraph("Case", one, labelIndent_mm);
-        for (const std::string& one : in_.warnings)
-            flow_.paragraph("Take care", one, labelIndent_mm);
-        for (const std::string& one : in_.cautions) flow_.paragraph("", one, 0.0);
+        if (!in_.cases.empty()) flow_.paragraph("Worst by case", in_.cases);
+        for (const std::string& one : in_.warnings) flow_.paragraph("Take care", one);
+        for (const std::string& one : in_.cautions) flow_.paragraph("", one);
         signOff();
     }
 
@@ -71,28 +72,20 @@ class Pages {
         word(top_, "off, top");
         word(end_, "off, foot");
         word(grip_, "grip");
-        word(found_, "measured, cut to");
+        word(found_, "found, cut to");
         flow_.rule(flow_.y(), 0.5, flow_.left(), flow_.right());
     }
 
-    [[nodiscard]] std::vector<std::string> detail(const KeelBolt& bolt) const {
-        std::string words = bolt.rod + ", " + bolt.frame + ", " + bolt.plumb + ", " + bolt.keelTop +
-                            "; washer " + bolt.washer + ", socket " + bolt.socket + "; " +
-                            bolt.bits;
-        return wrapped(words, page::plain, Weight::regular, flow_.width() - 4.0);
-    }
-
     void row(const KeelBolt& bolt) {
-        const auto lines = detail(bolt);
-        const auto margin =
-            wrapped(bolt.margin, page::plain, bolt.heavy ? Weight::bold : Weight::regular,
-                    flow_.width() - 4.0);
-        const double height =
-            8.2 + static_cast<double>(lines.size() + margin.size()) * page::line + 1.0;
+        const Weight small = bolt.heavy ? Weight::bold : Weight::regular;
+        const auto lines = wrapped(
+            bolt.frame + (bolt.angles.empty() ? "" : ", " + bolt.angles) + ": " + bolt.margin,
+            page::plain, small, flow_.width() - indent_mm);
+        const double height = figure_mm + static_cast<double>(lines.size()) * page::line;
         if (flow_.need(height)) head();
         const double top = flow_.y();
-        flow_.down(8.2);
-        const double base = flow_.y() - 1.7;
+        flow_.down(figure_mm);
+        const double base = flow_.y() - 1.3;
         const auto figure = [&](double x, const std::string& text, Weight weight) {
             flow_.text({x, base}, text, page::figure, weight, Across::left, bolt.id);
         };
@@ -106,14 +99,8 @@ class Pages {
         flow_.rule(base + 0.6, 0.3, middle + 1.5, flow_.right());
         for (const std::string& one : lines) {
             flow_.down(page::line);
-            flow_.text({flow_.left() + 4.0, flow_.y() - 1.4}, one);
+            flow_.text({flow_.left() + indent_mm, flow_.y() - 1.6}, one, page::plain, small);
         }
-        for (const std::string& one : margin) {
-            flow_.down(page::line);
-            flow_.text({flow_.left() + 4.0, flow_.y() - 1.4}, one, page::plain,
-                       bolt.heavy ? Weight::bold : Weight::regular);
-        }
-        flow_.down(1.0);
         if (bolt.heavy)
             flow_.add(Role::label, shape::Line{{flow_.left() - 1.5, top + 1.0},
                                                {flow_.left() - 1.5, flow_.y() - 1.0},
@@ -125,8 +112,8 @@ class Pages {
     /// Reviewed to this revision and no other.
     void signOff() {
         flow_.need(signOff_mm);
-        flow_.down(2.5);
-        const double top = flow_.y(), bottom = top + signOff_mm - 4.0;
+        flow_.down(1.5);
+        const double top = flow_.y(), bottom = top + signOff_mm - 3.0;
         flow_.add(Role::label, shape::Polygon{{{flow_.left(), top},
                                                {flow_.right(), top},
                                                {flow_.right(), bottom},
@@ -141,11 +128,11 @@ class Pages {
             flow_.text({x, base}, label);
             flow_.rule(base + 0.6, 0.3, x + widthMm(label, page::plain, Weight::regular) + 2.0, to);
         };
-        blank(flow_.left() + 2.0, half - 3.0, top + 16.0, "name");
-        blank(half, flow_.right() - 3.0, top + 16.0, "capacity");
-        blank(flow_.left() + 2.0, half - 3.0, top + 26.0, "date");
-        blank(half, flow_.right() - 3.0, top + 26.0, "signature");
-        flow_.down(signOff_mm - 3.0);
+        blank(flow_.left() + 2.0, half - 3.0, top + 13.5, "name");
+        blank(half, flow_.right() - 3.0, top + 13.5, "capacity");
+        blank(flow_.left() + 2.0, half - 3.0, top + 21.0, "date");
+        blank(half, flow_.right() - 3.0, top + 21.0, "signature");
+        flow_.down(signOff_mm - 2.0);
     }
 
     PageFlow& flow_;
@@ -159,15 +146,15 @@ class Pages {
 std::string revisionOf(const KeelSheet& sheet) {
     Digest digest;
     say(digest, sheet.head);
-    digest.field(sheet.seen).field(sheet.nothing);
+    digest.field(sheet.seen).field(sheet.nothing).field(sheet.cases);
+    for (const auto& [label, text] : sheet.settings) digest.field(label).field(text);
     for (const auto& [label, text] : sheet.notes) digest.field(label).field(text);
     for (const KeelBolt& b : sheet.bolts) {
         for (const std::string* cell :
-             {&b.id, &b.frame, &b.along, &b.offsetTop, &b.offsetEnd, &b.grip, &b.rod, &b.plumb,
-              &b.keelTop, &b.washer, &b.socket, &b.bits, &b.margin})
+             {&b.id, &b.frame, &b.along, &b.offsetTop, &b.offsetEnd, &b.grip, &b.angles, &b.margin})
             digest.field(*cell);
     }
-    for (const auto* lines : {&sheet.cases, &sheet.warnings, &sheet.cautions}) {
+    for (const auto* lines : {&sheet.warnings, &sheet.cautions}) {
         digest.field(static_cast<std::int64_t>(lines->size()));
         for (const std::string& line : *lines) digest.field(line);
     }

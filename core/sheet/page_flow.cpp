@@ -13,7 +13,8 @@ using shape::Weight;
 
 constexpr double nameLetter_mm = 10.0;
 constexpr double sideLetter_mm = 7.5;
-constexpr double edgeBreadth_mm = 6.0;
+constexpr double edgeBreadth_mm = 4.5;
+constexpr double labelGap_mm = 2.2;
 
 std::string sideWord(const std::string& side) {
     if (side == "port") return "PORT";
@@ -90,7 +91,7 @@ bool PageFlow::need(double room_mm) {
 void PageFlow::edge() {
     if (side_.empty()) return;
     const bool port = side_ == "port";
-    const double from = port ? 8.0 : size_.width - 5.0 - edgeBreadth_mm;
+    const double from = port ? 8.5 : size_.width - 5.0 - edgeBreadth_mm;
     const auto band =
         rectangle(from, page::top, from + edgeBreadth_mm, size_.height - page::bottom);
     if (port) {
@@ -151,11 +152,11 @@ void PageFlow::footOf(std::size_t index) {
     const std::string count =
         "page " + std::to_string(index + 1) + " of " + std::to_string(pages_.size());
     put({left(), base}, name, page::figure, Weight::bold, Across::left);
-    put({right(), base}, count, page::figure, Weight::bold, Across::right);
+    put({right(), base}, count, page::plain, Weight::bold, Across::right);
     const double from = left() + widthMm(name, page::figure, Weight::bold) + 4.0;
-    const double to = right() - widthMm(count, page::figure, Weight::bold) - 4.0;
+    const double to = right() - widthMm(count, page::plain, Weight::bold) - 4.0;
     shape::Text middle;
-    middle.text = head_.boat + (head_.printed.empty() ? "" : ", printed " + head_.printed);
+    middle.text = head_.printed + (head_.printed.empty() ? "" : "  ") + head_.boat;
     middle.letterMm = page::plain;
     const std::string shown = elided(middle, {to - from, page::plain});
     put({(from + to) / 2.0, base}, shown, page::plain, Weight::regular, Across::centre);
@@ -172,22 +173,35 @@ void PageFlow::footOf(std::size_t index) {
     }
 }
 
-double PageFlow::paragraphHeight(const std::string& label, const std::string& text,
-                                 double indent_mm) const {
-    const double indent = label.empty() ? 0.0 : indent_mm;
-    return static_cast<double>(
-               wrapped(text, page::plain, Weight::regular, width() - indent).size()) *
-           page::line;
+/// The first line is the one behind the label.
+std::vector<std::string> PageFlow::linesBehind(const std::string& label,
+                                               const std::string& words) const {
+    const double taken =
+        label.empty() ? 0.0 : widthMm(label, page::plain, Weight::bold) + labelGap_mm;
+    auto lines = wrapped(words, page::plain, Weight::regular, width() - taken);
+    if (lines.size() < 2 || taken == 0.0) return lines;
+    const std::string rest = words.substr(std::min(words.size(), lines.front().size() + 1));
+    const auto behind = wrapped(rest, page::plain, Weight::regular, width());
+    lines.resize(1);
+    lines.insert(lines.end(), behind.begin(), behind.end());
+    return lines;
 }
 
-void PageFlow::paragraph(const std::string& label, const std::string& words, double indent_mm) {
-    const double indent = label.empty() ? 0.0 : indent_mm;
+double PageFlow::paragraphHeight(const std::string& label, const std::string& words) const {
+    return static_cast<double>(linesBehind(label, words).size()) * page::line;
+}
+
+void PageFlow::paragraph(const std::string& label, const std::string& words) {
+    const double taken =
+        label.empty() ? 0.0 : widthMm(label, page::plain, Weight::bold) + labelGap_mm;
+    const auto lines = linesBehind(label, words);
+    need(std::min<double>(2.0, static_cast<double>(lines.size())) * page::line);
     bool first = true;
-    for (const std::string& one : wrapped(words, page::plain, Weight::regular, width() - indent)) {
+    for (const std::string& one : lines) {
         need(page::line);
         y_ += page::line;
         if (first && !label.empty()) text({left(), y_ - 1.3}, label, page::plain, Weight::bold);
-        text({left() + indent, y_ - 1.3}, one);
+        text({left() + (first ? taken : 0.0), y_ - 1.3}, one);
         first = false;
     }
 }

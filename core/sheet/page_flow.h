@@ -11,7 +11,7 @@ namespace fayline {
 /// Distances on a page, in millimetres: room for filing holes on the left, the coloured edge
 /// outside the text on the right.
 namespace page {
-inline constexpr double left = 22.0, right = 12.0, top = 8.0, bottom = 8.0;
+inline constexpr double left = 19.0, right = 11.0, top = 8.0, bottom = 8.0;
 inline constexpr double plain = plainLetter.height;
 inline constexpr double figure = settingOutLetter.height;
 inline constexpr double line = 5.5;  ///< from one line of plain text to the next
@@ -46,18 +46,19 @@ class PageFlow {
     void text(PointMm at, const std::string& text, double letter_mm = page::plain,
               shape::Weight weight = shape::Weight::regular,
               shape::Across across = shape::Across::left, const std::string& id = {});
-    /// A bold label and wrapped text behind it, hanging at `indent_mm`.
-    void paragraph(const std::string& label, const std::string& text, double indent_mm);
+    /// A bold label and text behind it, running on in lines of the full width.
+    void paragraph(const std::string& label, const std::string& text);
     void box(PointMm topLeft, double side_mm);
     void drills(const std::string& holeId) { pages_.back().holes.push_back(holeId); }
 
     /// Height that paragraph() takes.
-    [[nodiscard]] double paragraphHeight(const std::string& label, const std::string& text,
-                                         double indent_mm) const;
+    [[nodiscard]] double paragraphHeight(const std::string& label, const std::string& text) const;
 
     Sheet done(bool empty);
 
   private:
+    [[nodiscard]] std::vector<std::string> linesBehind(const std::string& label,
+                                                       const std::string& text) const;
     void headOf(const std::string& seen, bool again);
     void edge();
     void footOf(std::size_t index);

@@ -12,11 +12,10 @@ namespace {
 using shape::Across;
 using shape::Weight;
 
-constexpr double labelIndent_mm = 33.0;
-constexpr double plank_mm = 15.0;     ///< the strip's picture; not to scale upright
-constexpr double figure_mm = 7.2;     ///< one row of figures
-constexpr double crossing_mm = 21.0;  ///< least room of one crossing
-constexpr double head_mm = 26.0;      ///< words in front of each row
+constexpr double plank_mm = 11.0;     ///< the strip's picture; not to scale upright
+constexpr double figure_mm = 6.6;     ///< one row of figures
+constexpr double crossing_mm = 18.0;  ///< least room of one crossing
+constexpr double head_mm = 22.0;      ///< words in front of each row
 
 class Book {
   public:
@@ -44,9 +43,8 @@ class Book {
   private:
     void start(const std::string& side) {
         flow_.startPage(side, "OUTSIDE of the planking");
-        for (const auto& [label, text] : in_.notes) flow_.paragraph(label, text, labelIndent_mm);
-        for (const std::string& one : in_.warnings)
-            flow_.paragraph("Take care", one, labelIndent_mm);
+        for (const auto& [label, text] : in_.notes) flow_.paragraph(label, text);
+        for (const std::string& one : in_.warnings) flow_.paragraph("Take care", one);
         flow_.down(1.0);
     }
 
@@ -67,8 +65,8 @@ class Book {
 
     /// Frame names, the strip, a row of figures for each hole, widths, boxes.
     static double blockHeight(const PlankStrip& strip) {
-        return 8.0 + plank_mm + 1.0 + figure_mm * static_cast<double>(mostHoles(strip)) +
-               page::line + 9.5 + 2.0;
+        return 7.6 + plank_mm + 0.6 + figure_mm * static_cast<double>(mostHoles(strip)) +
+               page::line + 6.8 + 1.2;
     }
 
     void title(const PlankStrip& strip, bool again) {
@@ -91,10 +89,11 @@ class Book {
         title(strip, false);
         double room = crossing_mm;
         for (const PlankCrossing& c : strip.crossings) {
-            room = std::max(room, widthMm(c.frame, page::figure, Weight::bold) + 3.0);
+            room = std::max(room, widthMm(c.frame, page::figure, Weight::regular) + 2.2);
             for (const PlankHole& hole : c.holes)
-                room = std::max(room, widthMm(hole.figure, page::figure, Weight::bold) + 3.0);
-            room = std::max(room, widthMm(c.flag, page::plain, Weight::bold) + 3.0);
+                room = std::max(room, widthMm(hole.figure, page::figure, Weight::regular) + 2.2);
+            room = std::max(room, widthMm(c.flag, page::plain, Weight::bold) + 2.2);
+            room = std::max(room, widthMm(c.width, page::plain, Weight::regular) + 2.2);
         }
         const double available = flow_.width() - head_mm;
         const auto perRow = std::max<std::size_t>(1, static_cast<std::size_t>(available / room));
@@ -114,7 +113,7 @@ class Book {
             const std::size_t slot = bowLeft ? i : count - 1 - i;
             return x0 + (static_cast<double>(slot) + 0.5) * pitch;
         };
-        const double names = flow_.y() + 6.5, top = flow_.y() + 8.0, bottom = top + plank_mm;
+        const double names = flow_.y() + 6.4, top = flow_.y() + 7.6, bottom = top + plank_mm;
         const double right = x0 + static_cast<double>(count) * pitch;
         flow_.add(Role::frame,
                   shape::Polygon{{{x0, top}, {right, top}, {right, bottom}, {x0, bottom}},
@@ -122,24 +121,24 @@ class Book {
                                  Stroke{0.5, LineStyle::solid}});
         flow_.text({flow_.left(), top + page::plain + 1.0}, "upper");
         flow_.text({flow_.left(), bottom - 1.0}, "lower");
-        const double figures = bottom + 1.0;
+        const double figures = bottom + 0.6;
         static constexpr const char* letters[] = {"c", "b", "a"};
         for (std::size_t row = 0; row < rows; ++row) {
             // Uppermost first, as they lie on the plank; "a" is the lowest.
             const std::size_t which = rows - 1 - row;
-            const double base = figures + figure_mm * static_cast<double>(row + 1) - 1.2;
+            const double base = figures + figure_mm * static_cast<double>(row + 1) - 0.9;
             const std::string letter =
                 which < 3 ? letters[2 - which] : "no. " + std::to_string(which + 1);
             flow_.text({flow_.left(), base}, letter + ", " + edgeOf(strip, which));
         }
         const double widths = figures + figure_mm * static_cast<double>(rows) + page::line - 1.0;
         flow_.text({flow_.left(), widths}, "width");
-        const double boxes = widths + 2.2;
+        const double boxes = widths + 1.5;
         flow_.text({flow_.left(), boxes + 4.8}, "drilled");
         for (std::size_t i = 0; i < count; ++i) {
             const PlankCrossing& c = strip.crossings[from + i];
             const double x = middle(i);
-            flow_.text({x, names}, c.frame, page::figure, Weight::bold, Across::centre);
+            flow_.text({x, names}, c.frame, page::figure, Weight::regular, Across::centre);
             flow_.add(Role::muted, shape::Line{{x, top}, {x, bottom}, {0.25, LineStyle::dashDot}});
             for (std::size_t h = 0; h < c.holes.size(); ++h) {
                 const PlankHole& hole = c.holes[h];
@@ -151,8 +150,8 @@ class Book {
                                       true,
                                       Stroke{0.0, {}}},
                           hole.id);
-                const double base = figures + figure_mm * static_cast<double>(rows - h) - 1.2;
-                flow_.text({x, base}, hole.figure, page::figure, Weight::bold, Across::centre,
+                const double base = figures + figure_mm * static_cast<double>(rows - h) - 0.9;
+                flow_.text({x, base}, hole.figure, page::figure, Weight::regular, Across::centre,
                            hole.id);
                 flow_.drills(hole.id);
             }

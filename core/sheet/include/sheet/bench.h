@@ -41,6 +41,7 @@ struct BenchSpot {
     std::string id, mark, along, across;
     PlanePoint at;
     Length diameter;
+    PlanePoint tip;  ///< where it ends; the same place when it runs square to the picture
     bool operator==(const BenchSpot&) const = default;
 };
 

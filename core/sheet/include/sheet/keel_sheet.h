@@ -14,9 +14,7 @@ struct KeelBolt {
     std::string along;                 ///< aft of the datum, on the joint
     std::string offsetTop, offsetEnd;  ///< off the string line, at the floor and at the lower nut
     std::string grip;
-    std::string rod;             ///< "7/8 silicon bronze"
-    std::string plumb, keelTop;  ///< angle off plumb, and off square to the keel's top
-    std::string washer, socket, bits;
+    std::string angles;  ///< off plumb, and off square to the keel's top; empty: as most
     std::string margin;  ///< worst, with its case
     bool heavy = false;  ///< short or unknown: printed so that it cannot be passed over
     bool operator==(const KeelBolt&) const = default;
@@ -27,10 +25,12 @@ struct KeelSheet {
     SheetHead head;
     std::string seen;
     std::vector<std::pair<std::string, std::string>> notes;
+    /// Rod, washer, socket and bits, with the bolts they are for.
+    std::vector<std::pair<std::string, std::string>> settings;
     std::vector<KeelBolt> bolts;
-    std::vector<std::string> cases;  ///< each load case with the worst it does
+    std::string cases;  ///< every load case with the worst it does
     std::vector<std::string> warnings;
-    std::vector<std::string> cautions;  ///< all of them
+    std::vector<std::string> cautions;  ///< besides the one at the foot
     std::string nothing;
     bool operator==(const KeelSheet&) const = default;
 };
