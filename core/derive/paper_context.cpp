@@ -71,7 +71,10 @@ std::string PaperContext::metalName(const std::string& metal) const {
     if (metal.empty()) return "METAL NOT DECIDED";
     const Metal* found = findMetal(materials, metal);
     if (found == nullptr) return metal;
-    return found->name.value.substr(0, found->name.value.find(','));
+    std::string name = found->name.value.substr(0, found->name.value.find(','));
+    if (const auto at = name.find("half hard"); at != std::string::npos)
+        name.replace(at, 9, "½ hard");
+    return name;
 }
 
 const FramePlace* PaperContext::frame(const std::string& id) const {

@@ -58,8 +58,10 @@ struct BenchItem {
 std::vector<BenchGroup> groupsOf(const PaperContext& paper, std::vector<BenchItem> items);
 
 /// What is wrong with these holes, in the sheet's unit, and what their bits need.
+/// `beside` are holes of other sheets that may be run into.
 std::vector<std::string> warningsFor(const PaperContext& paper,
-                                     const std::vector<const Hole*>& holes);
+                                     const std::vector<const Hole*>& holes,
+                                     const std::vector<const Hole*>& beside = {});
 
 /// The worst of these holes' checks in one line.
 std::string marginsFor(const PaperContext& paper, const std::vector<const Hole*>& holes);

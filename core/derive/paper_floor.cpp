@@ -57,14 +57,14 @@ class Floor {
             item.hole = hole;
             item.row = row(*hole, out.picture);
             item.what = "floor to keel";
-            item.where = "Drill down from the TOP; edge = from the FORWARD edge.";
+            item.where = "Down from the TOP; edge = FORWARD.";
             items.push_back(std::move(item));
         }
-        guests(out);
-        parts(out.picture);
         out.groups = groupsOf(paper_, std::move(items));
         notes(out);
-        out.warnings = warningsFor(paper_, holes_);
+        guests(out);
+        parts(out.picture);
+        out.warnings = warningsFor(paper_, holes_, beside_);
         if (!holes_.empty()) out.margins = marginsFor(paper_, holes_);
         out.nothing =
             "Nothing to drill from this sheet: no floor-to-keel fastening is decided "
@@ -93,12 +93,13 @@ class Floor {
     }
 
     /// Ballast bolts and arm fastenings of this floor, which other sheets drill.
-    void guests(BenchSide& out) const {
+    void guests(BenchSide& out) {
         std::string arms;
         for (const Hole* hole : allHoles(paper_.results)) {
             const bool joins = std::find(hole->joins.begin(), hole->joins.end(),
                                          frame_.id + ".floor") != hole->joins.end();
             if (!joins || hole->group == "floor") continue;
+            beside_.push_back(hole);
             if (hole->group == "ballast") {
                 const BenchHole here = row(*hole, out.picture);
                 out.guests.push_back({here.mark, here.along, here.across, "keel sheet"});
@@ -156,6 +157,7 @@ class Floor {
     const FramePlace& frame_;
     const HolesOf& holes_;
     Length sided_, middle_;
+    HolesOf beside_;
 };
 
 }  // namespace

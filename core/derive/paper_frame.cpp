@@ -68,7 +68,7 @@ std::string angleWords(const Hole& hole) {
     const double across = std::hypot(dy, dz);
     if (std::abs(dx) >= across) {
         const int off = paper_text::degrees(std::atan2(across, std::abs(dx)));
-        return off == 0 ? "square" : std::to_string(off) + "°" + (dz > 0 ? " up" : " down");
+        return off == 0 ? "0°" : std::to_string(off) + "°" + (dz > 0 ? " up" : " down");
     }
     if (std::abs(dy) >= std::abs(dz)) {
         const int off = paper_text::degrees(std::atan2(std::abs(dz), std::abs(dy)));
@@ -79,7 +79,7 @@ std::string angleWords(const Hole& hole) {
         if (off != 0) return std::to_string(off) + "°" + (out ? " out" : " in");
     }
     const int slant = paper_text::degrees(std::atan2(std::abs(dx), across));
-    return slant == 0 ? "square" : std::to_string(slant) + "°" + (dx > 0 ? " aft" : " fwd");
+    return slant == 0 ? "0°" : std::to_string(slant) + "°" + (dx > 0 ? " aft" : " fwd");
 }
 
 std::string faceWord(const std::string& face) {
@@ -159,8 +159,8 @@ class Leg {
         item.row.angle = angleWords(hole);
         item.row.beyond = beyondWords(paper_, keel_, hole);
         item.what = plain(hole.group);
-        item.where = "Drill from the " + faceWord(hole.face) + " face; edge = from the " +
-                     (ofFace ? "MOULDED (outer) edge." : "FORWARD edge.");
+        item.where = "From the " + faceWord(hole.face) +
+                     " face; edge = " + (ofFace ? "MOULDED (outer)." : "FORWARD.");
         picture.spots.push_back({hole.id,
                                  item.row.mark,
                                  item.row.along,
@@ -172,7 +172,7 @@ class Leg {
     }
 
     void parts(BenchPicture& picture) const {
-        const Length top = datum_.up + millimetres(40);
+        const Length top = datum_.up;
         if (keel_) {
             picture.parts.push_back({Role::timber,
                                      {{Length{}, keel_->top},
@@ -219,13 +219,13 @@ class Leg {
                                       [](const Hole* h) { return h->group == "arm"; });
         std::string before =
             arms ? "frame and floor clamped, dry on the keel; " : "frame plumb and shored; ";
-        out.notes.emplace_back("Before you drill",
-                               before + "limber hole cut. The garboard hides the heel later.");
         out.notes.emplace_back(
-            "Datum A", "level line on the MOULDED (outer) edge, " + unit.setOut(above_) +
-                           (keel_ ? " plumb above the keel's top" : " above the frame's foot") +
-                           ". Along = down that edge from A" +
-                           (keel_ ? ", below the keel's top straight down." : "."));
+            "Before you drill",
+            before + "limber and stopwater cut. The garboard hides the heel later.");
+        out.notes.emplace_back(
+            "Datum A", "level line scribed on the MOULDED (outer) edge, " + unit.setOut(above_) +
+                           (keel_ ? " above the keel's top" : " above the frame's foot") +
+                           ". Along = down that edge from A.");
         out.notes.emplace_back("Check", "A port to A starboard must read " +
                                             unit.setOut(2.0 * datum_.across) + "; A down to the " +
                                             (keel_ ? "keel's top " : "foot ") +

@@ -43,7 +43,7 @@ bool sameSetting(const BenchItem& a, const BenchItem& b) {
 }
 
 std::string howToDrive(const Hole& hole) {
-    if (hole.kind == "wood_screw") return "Bedding on; seat the head, no more.";
+    if (hole.kind == "wood_screw") return "Seat the head.";
     if (hole.kind == "bolt") return "Nut up until the washer just marks the wood.";
     if (hole.kind == "rivet") return "Rove on tight, cut off, light blows.";
     return "Bedding on; drive home.";
@@ -51,20 +51,23 @@ std::string howToDrive(const Hole& hole) {
 
 /// The first words of a step: what the bit is for.
 std::string bitName(const std::string& drill) {
-    return drill.substr(0, drill.find(','));
+    // "drift hole" and "rivet hole" need their second word.
+    const auto first = drill.find_first_of(" ,");
+    if (drill.compare(0, 6, "drift ") == 0 || drill.compare(0, 6, "rivet ") == 0)
+        return drill.substr(0, drill.find_first_of(" ,", 6));
+    return drill.substr(0, first);
 }
 
 std::vector<std::string> settingOf(const PaperContext& paper, const Hole& hole) {
     std::vector<std::string> lines;
     std::string bits;
     for (const HoleStep& step : hole.steps) {
-        bits += (bits.empty() ? "Bits: " : "; ") + bitName(step.drill) + " " +
-                paper.unit.size(step.diameter);
+        bits += (bits.empty() ? "Bits: " : "; ") + paper.unit.size(step.diameter) + " " +
+                bitName(step.drill);
         if (!isThrough(hole)) bits += ", collar " + paper.unit.setOut(step.depth);
     }
-    if (!bits.empty())
-        lines.push_back(bits + (isThrough(hole) ? ", right through." : " from the tip."));
-    std::string scrap = "Bore scrap first";
+    if (!bits.empty()) lines.push_back(bits + (isThrough(hole) ? "." : " from tip."));
+    std::string scrap = "Scrap first";
     if (hole.bung) scrap += ": head " + paper.unit.setOut(*hole.bung) + " under";
     if (!isThrough(hole) && !hole.steps.empty()) {
         const Length deep = hole.bung.value_or(Length{}) + hole.length;
@@ -90,7 +93,7 @@ std::string findingWords(const Finding& finding) {
         {"grain_line", "in one line of the grain"},
         {"tip_out", "the point comes out"},
         {"grip", "does not hold: the length does not suit the timbers"},
-        {"thread_bound", "thread in the outer piece; bore that a slip fit"},
+        {"thread_bound", "thread in the outer piece; bore that slip"},
         {"counterbore", "counterbored into the joint"},
         {"bung", "the bung is too thin"},
         {"hole_in_bolt", "meets another fastening"},
@@ -156,7 +159,8 @@ std::vector<std::string> findingsOf(const PaperContext& paper,
             for (const std::string& id : finding->holes) {
                 if (named.emplace(words, id).second) same->ids.push_back(id);
             }
-            same->missing = max(same->missing, finding->missing.value_or(Length{}));
+            if (finding->kind != "thread_bound")
+                same->missing = max(same->missing, finding->missing.value_or(Length{}));
         }
     }
     std::vector<std::string> lines;
@@ -185,7 +189,8 @@ std::vector<BenchGroup> groupsOf(const PaperContext& paper, std::vector<BenchIte
                       paper_text::fastening(*item.hole, paper.unit) + ", " +
                       paper.metalName(item.hole->metal);
         group.setting = settingOf(paper, *item.hole);
-        if (!item.where.empty()) group.setting.insert(group.setting.begin(), item.where);
+        if (!item.where.empty() && !group.setting.empty())
+            group.setting.front().insert(0, item.where + " ");
         group.holes.push_back(item.row);
         groups.push_back(std::move(group));
         firsts.push_back(&item);
@@ -194,11 +199,14 @@ std::vector<BenchGroup> groupsOf(const PaperContext& paper, std::vector<BenchIte
 }
 
 std::vector<std::string> warningsFor(const PaperContext& paper,
-                                     const std::vector<const Hole*>& holes) {
+                                     const std::vector<const Hole*>& holes,
+                                     const std::vector<const Hole*>& beside) {
     std::vector<std::string> found = findingsOf(paper, holes);
+    std::vector<const Hole*> all = holes;
+    all.insert(all.end(), beside.begin(), beside.end());
     for (std::size_t i = 0; i < holes.size(); ++i) {
-        for (std::size_t j = i + 1; j < holes.size(); ++j) {
-            const Hole &a = *holes[i], &b = *holes[j];
+        for (std::size_t j = i + 1; j < all.size(); ++j) {
+            const Hole &a = *all[i], &b = *all[j];
             // Along the planking each stands in a plank of its own or apart by rule.
             if (a.group == "plank" && b.group == "plank") continue;
             const Length clear = distanceBetween(a, b) - (a.diameter + b.diameter) / 2.0;
@@ -210,7 +218,9 @@ std::vector<std::string> warningsFor(const PaperContext& paper,
     }
     Length deepest;
     for (const Hole* hole : holes) {
-        for (const HoleStep& step : hole->steps) deepest = max(deepest, step.depth);
+        // The keel sheet is all long bits, and says so.
+        for (const HoleStep& step : hole->steps)
+            deepest = hole->group == "ballast" ? deepest : max(deepest, step.depth);
     }
     if (deepest > longBit)
         found.push_back("Bores " + paper.unit.setOut(deepest) +

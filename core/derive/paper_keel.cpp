@@ -135,18 +135,45 @@ KeelBolt boltRow(const PaperContext& paper, const Hole& hole, Length from) {
     return bolt;
 }
 
-std::string settingOf(const PaperContext& paper, const Hole& hole) {
+/// Rod, washer, socket, bits: what most bolts have in common.
+std::vector<std::string> settingOf(const PaperContext& paper, const Hole& hole) {
     const auto& unit = paper.unit;
-    std::string words =
-        "rod " + unit.size(hole.diameter) + " " + paper.metalName(hole.metal) + ", washer ";
-    words += hole.washerDiameter ? unit.size(*hole.washerDiameter) : "not decided";
+    std::string washer = "washer ";
+    washer += hole.washerDiameter ? unit.size(*hole.washerDiameter) : "not decided";
     if (hole.washerDiameter && hole.washerThickness)
-        words += " × " + unit.size(*hole.washerThickness);
-    words += ", socket " + socketOf(paper, hole.diameter);
+        washer += " × " + unit.size(*hole.washerThickness);
     std::string bits;
     for (const HoleStep& step : hole.steps)
-        bits += (bits.empty() ? ", bits " : " then ") + unit.size(step.diameter);
-    return words + bits + ".";
+        bits += (bits.empty() ? "bits " : " then ") + unit.size(step.diameter);
+    return {"rod " + unit.size(hole.diameter) + " " + paper.metalName(hole.metal), washer,
+            "socket " + socketOf(paper, hole.diameter), bits};
+}
+
+/// The setting most bolts have, said once, and for every other bolt what differs from it.
+void saySettings(KeelSheet& sheet, const PaperContext& paper, const HolesOf& holes) {
+    std::vector<std::pair<std::vector<std::string>, std::vector<std::string>>> found;
+    for (const Hole* hole : holes) {
+        const auto setting = settingOf(paper, *hole);
+        auto same = std::find_if(found.begin(), found.end(),
+                                 [&](const auto& f) { return f.first == setting; });
+        if (same == found.end()) same = found.insert(found.end(), {setting, {}});
+        same->second.push_back(hole->id);
+    }
+    if (found.empty()) return;
+    std::stable_sort(found.begin(), found.end(), [](const auto& a, const auto& b) {
+        return a.second.size() > b.second.size();
+    });
+    const auto& usual = found.front().first;
+    for (const auto& [setting, bolts] : found) {
+        std::string label, words;
+        for (const std::string& id : bolts) label += (label.empty() ? "" : " ") + id;
+        const bool first = &setting == &usual;
+        for (std::size_t i = 0; i < setting.size(); ++i) {
+            if (first || setting[i] != usual[i]) words += (words.empty() ? "" : ", ") + setting[i];
+        }
+        sheet.settings.emplace_back(first ? (found.size() > 1 ? "Bolts" : "All bolts") : label,
+                                    words + ".");
+    }
 }
 
 /// The angle most bolts have is said once for all.
@@ -156,9 +183,8 @@ void sayCommonAngleOnce(KeelSheet& sheet, const std::map<std::string, int>& angl
                          [](const auto& a, const auto& b) { return a.second < b.second; });
     if (most == angles.end() || most->second < 2) return;
     const bool slopes = most->first.find("off square") != std::string::npos;
-    sheet.settings.emplace_back(
-        "Angle", most->first + (slopes ? ": washers bevelled or counterbored to seat." : ".") +
-                     (angles.size() > 1 ? " Others as listed." : ""));
+    sheet.settings.emplace_back("Angle", most->first + (slopes ? "; bevel the washers." : ".") +
+                                             (angles.size() > 1 ? " Others as listed." : ""));
     for (KeelBolt& bolt : sheet.bolts) {
         if (bolt.angles == most->first) bolt.angles.clear();
     }
@@ -176,9 +202,9 @@ KeelSheet keelSheet(const PaperContext& paper, const SheetName& name, const Hole
     if (ballast) {
         sheet.notes.emplace_back(
             "Datum A",
-            "fore end of the ballast's top, scribed on the keel's side. Off = from the "
-            "string, P port, S starboard. A to the after end must read " +
-                unit.setOut(ballast->shape.to - from) + "; if not, STOP and ask.");
+            "fore end of the ballast's top, scribed on the keel. Off = off the string. A to the "
+            "after end must read " +
+                unit.setOut(ballast->shape.to - from) + ". If not, STOP and ask.");
     }
     sheet.notes.emplace_back("Before you bore",
                              "floors fast, ballast offered up, pattern's holes checked. Pilot to "
@@ -191,19 +217,12 @@ KeelSheet keelSheet(const PaperContext& paper, const SheetName& name, const Hole
         sheet.bolts.push_back(boltRow(paper, *hole, from));
         sheet.bolts.back().angles = anglesOf(paper, *hole);
         ++angles[sheet.bolts.back().angles];
-        const std::string setting = settingOf(paper, *hole);
-        const auto same = std::find_if(sheet.settings.begin(), sheet.settings.end(),
-                                       [&](const auto& s) { return s.second == setting; });
-        if (same == sheet.settings.end()) {
-            sheet.settings.emplace_back(hole->id, setting);
-        } else {
-            same->first += " " + hole->id;
-        }
     }
+    saySettings(sheet, paper, inOrder);
     sayCommonAngleOnce(sheet, angles);
     sheet.cases = casesOf(paper, holes);
     sheet.warnings = warningsFor(paper, inOrder);
-    sheet.cautions = {"After any grounding, and before long passages, have these bolts looked at."};
+    sheet.cautions = {"After any grounding have these bolts looked at."};
     sheet.nothing = "No ballast bolt is decided. Nothing holds the ballast on.";
     return sheet;
 }

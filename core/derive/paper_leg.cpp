@@ -16,9 +16,30 @@ PlanePoint between(PlanePoint a, PlanePoint b, double t) {
     return {a.across + t * (b.across - a.across), a.up + t * (b.up - a.up)};
 }
 
+/// A line moved inwards folds over itself where the hull turns tighter than it is moved. What lies
+/// nearer to the hull than it was moved is such a fold, and so is what lies beyond the centreline.
+std::vector<PlanePoint> withoutLoops(const std::vector<PlanePoint>& moved,
+                                     const std::vector<PlanePoint>& line, Length by) {
+    constexpr double slack = 0.98;
+    std::vector<PlanePoint> kept;
+    for (const PlanePoint& p : moved) {
+        const bool fold = std::any_of(line.begin(), line.end(), [&](const PlanePoint& q) {
+            return distance(p, q) < slack * by;
+        });
+        if (!fold && p.across >= Length{}) kept.push_back(p);
+    }
+    // A hull too narrow for its frame keeps its line as it is.
+    return kept.size() < 2 ? moved : kept;
+}
+
 }  // namespace
 
 FrameLeg::FrameLeg(const FrameCurve& curve, Length planking, Length moulded) {
+    std::vector<PlanePoint> line;
+    for (int i = 0; i <= pieces; ++i) {
+        const CurvePoint at = curve.at((static_cast<double>(i) / pieces) * curve.girth());
+        line.push_back({at.y, at.z});
+    }
     for (int i = 0; i <= pieces; ++i) {
         const Length along = (static_cast<double>(i) / pieces) * curve.girth();
         const CurvePoint edge = curve.inside(along, planking);
@@ -26,6 +47,9 @@ FrameLeg::FrameLeg(const FrameCurve& curve, Length planking, Length moulded) {
         outer_.push_back({edge.y, edge.z});
         inner_.push_back({in.y, in.z});
     }
+    outer_ = withoutLoops(outer_, line, planking);
+    inner_ = withoutLoops(inner_, line, planking + moulded);
+    if (inner_.empty()) inner_.push_back(outer_.front());
     along_.push_back(Length{});
     for (std::size_t i = 1; i < outer_.size(); ++i)
         along_.push_back(along_.back() + distance(outer_[i - 1], outer_[i]));
@@ -72,7 +96,13 @@ std::vector<PlanePoint> FrameLeg::outlineUpTo(Length z) const {
     std::size_t last = 0;
     while (last + 1 < outer_.size() && outer_[last + 1].up <= z) ++last;
     for (std::size_t i = 0; i <= last; ++i) outline.push_back(outer_[i]);
-    for (std::size_t i = last + 1; i-- > 0;) outline.push_back(inner_[i]);
+    // Cut off square: the inner edge ends where it stands opposite.
+    std::size_t opposite = 0;
+    for (std::size_t i = 1; i < inner_.size(); ++i) {
+        if (distance(inner_[i], outline.back()) < distance(inner_[opposite], outline.back()))
+            opposite = i;
+    }
+    for (std::size_t i = opposite + 1; i-- > 0;) outline.push_back(inner_[i]);
     return outline;
 }
 

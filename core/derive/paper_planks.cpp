@@ -208,7 +208,7 @@ PlankBook plankBook(const PaperContext& paper, const SheetName& name, const Hole
     book.notes.emplace_back(
         "Before you drill",
         "each frame's centreline struck outside, from marks left before planking. a, b from below; "
-        "each figure from the plank's edge named.");
+        "each figure from the plank's edge named. Boxes: drilled, driven.");
     book.warnings = warningsFor(paper, holes);
     book.strips = Strips(paper, holes).made();
     sayOnce(book);

@@ -45,8 +45,7 @@ std::string capital(std::string text) {
 
 std::string fastening(const Hole& hole, const Unit& unit) {
     if (hole.gauge)
-        return plain(hole.kind) + " No. " + std::to_string(*hole.gauge) + " × " +
-               unit.size(hole.length);
+        return "screw No. " + std::to_string(*hole.gauge) + " × " + unit.size(hole.length);
     const Length across = hole.square ? hole.diameter / std::numbers::sqrt2 : hole.diameter;
     return (hole.square ? "square " : "") + plain(hole.kind) + " " + unit.size(across) + " × " +
            unit.setOut(hole.length);

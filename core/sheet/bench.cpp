@@ -132,12 +132,12 @@ class Side {
         double mark = widthMm("mark", page::plain, Weight::bold);
         double along = widthMm(in_.picture.along, page::plain, Weight::bold);
         double across = widthMm(in_.picture.across, page::plain, Weight::bold);
-        double angle = widthMm("square", page::plain, Weight::regular);
+        double angle = widthMm("angle", page::plain, Weight::bold);
         double beyond = widthMm("through", page::plain, Weight::regular);
         for (const BenchGroup& group : in_.groups) {
             for (const BenchHole& hole : group.holes) {
                 mark = std::max(mark, widthMm(hole.mark, page::figure, Weight::bold));
-                along = std::max(along, widthMm(hole.along, page::figure, Weight::bold));
+                along = std::max(along, widthMm(hole.along, page::figure, Weight::regular));
                 across = std::max(across, widthMm(hole.across, page::figure, Weight::regular));
                 angle = std::max(angle, widthMm(hole.angle, page::plain, Weight::regular));
                 beyond = std::max(beyond, widthMm(hole.beyond, page::plain, Weight::regular));
@@ -245,7 +245,7 @@ class Side {
                        hole.id);
         };
         figure(t_.mark, hole.mark, Weight::bold);
-        figure(t_.along, hole.along, Weight::bold);
+        figure(t_.along, hole.along, Weight::regular);
         figure(t_.across, hole.across, Weight::regular);
         plain(t_.angle, hole.angle);
         plain(t_.beyond, hole.beyond);

@@ -14,7 +14,7 @@ using shape::Across;
 using shape::Weight;
 
 constexpr double band_mm = 8.0;   ///< a line of words along the top and along the foot
-constexpr double pitch_mm = 7.4;  ///< from one mark to the next
+constexpr double pitch_mm = 6.8;  ///< from one mark to the next
 constexpr double gap_mm = 4.0;    ///< between columns
 constexpr double arrow_mm = 4.5;
 
@@ -33,7 +33,7 @@ Columns columnsOf(const BenchPicture& picture) {
               widthMm(picture.across, page::plain, Weight::regular)};
     for (const BenchSpot& spot : picture.spots) {
         c.mark = std::max(c.mark, widthMm(spot.mark, page::figure, Weight::bold));
-        c.along = std::max(c.along, widthMm(spot.along, page::figure, Weight::bold));
+        c.along = std::max(c.along, widthMm(spot.along, page::figure, Weight::regular));
         c.across = std::max(c.across, widthMm(spot.across, page::figure, Weight::regular));
     }
     return c;
@@ -84,7 +84,7 @@ class Picture {
         }
         extent.add(in_.datum);
         const double width = fieldRight_ - fieldLeft_;
-        const double above = band_mm + page::figure + 5.0, below = band_mm + 1.0;
+        const double above = band_mm + page::figure + 4.0, below = 3.0;
         const double height = bottom_ - top_ - above - below;
         ratio_ = scales.back();
         for (const double ratio : scales) {
@@ -140,8 +140,8 @@ class Picture {
             if (std::abs(height(a) - height(b)) > 0.05) return height(a) < height(b);
             return near(a) > near(b);
         });
-        const double first = top_ + band_mm + page::plain + 4.0 + page::figure / 2.0;
-        const double last = bottom_ - band_mm - page::figure / 2.0;
+        const double first = top_ + band_mm + page::plain + 2.8 + page::figure / 2.0;
+        const double last = bottom_ - 2.5 - page::figure / 2.0;
         std::vector<double> at;
         for (const BenchSpot* spot : order)
             at.push_back(std::max(height(spot), at.empty() ? first : at.back() + pitch_mm));
@@ -150,12 +150,37 @@ class Picture {
             *y = std::min(*y, limit);
             limit = *y - pitch_mm;
         }
+        untangle(order, at, edge);
         const double x = columnLeft_;
         const double head = top_ + band_mm + page::plain + 1.0;
         flow_.text({x, head}, "mark");
         flow_.text({x + columns_.mark + gap_mm, head}, in_.along);
         flow_.text({x + columns_.mark + columns_.along + 2 * gap_mm, head}, in_.across);
         for (std::size_t i = 0; i < order.size(); ++i) mark(*order[i], at[i], x, edge);
+    }
+
+    /// Swaps neighbours as long as that uncrosses their lines.
+    void untangle(std::vector<const BenchSpot*>& order, const std::vector<double>& at,
+                  double edge) const {
+        const auto crossed = [&](std::size_t upper, std::size_t lower, bool swapped) {
+            const PointMm a = scale_.toDrawing(order[swapped ? lower : upper]->at);
+            const PointMm b = scale_.toDrawing(order[swapped ? upper : lower]->at);
+            return meet(a, {edge, at[upper]}, b, {edge, at[lower]});
+        };
+        for (std::size_t pass = 0; pass < order.size(); ++pass) {
+            for (std::size_t i = 0; i + 1 < order.size(); ++i) {
+                if (crossed(i, i + 1, false) && !crossed(i, i + 1, true))
+                    std::swap(order[i], order[i + 1]);
+            }
+        }
+    }
+
+    /// Whether two straight lines meet, touching included.
+    static bool meet(PointMm a, PointMm b, PointMm c, PointMm d) {
+        const auto turn = [](PointMm p, PointMm q, PointMm r) {
+            return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+        };
+        return turn(a, b, c) * turn(a, b, d) <= 0.0 && turn(c, d, a) * turn(c, d, b) <= 0.0;
     }
 
     void mark(const BenchSpot& spot, double y, double x, double edge) {
@@ -175,7 +200,7 @@ class Picture {
             shape::Mark{hole, shape::MarkKind::circle, size, false, Stroke{0.5, LineStyle::solid}},
             spot.id);
         flow_.text({x, foot}, spot.mark, page::figure, Weight::bold, Across::left, spot.id);
-        flow_.text({x + columns_.mark + gap_mm, foot}, spot.along, page::figure, Weight::bold,
+        flow_.text({x + columns_.mark + gap_mm, foot}, spot.along, page::figure, Weight::regular,
                    Across::left, spot.id);
         flow_.text({x + columns_.mark + columns_.along + 2 * gap_mm, foot}, spot.across,
                    page::figure, Weight::regular, Across::left, spot.id);
@@ -198,7 +223,7 @@ class Picture {
         double x = flow_.left() + 3.0;
         const auto word = [&](const std::string& text) {
             flow_.text({x, base}, text, page::plain, Weight::bold);
-            x += widthMm(text, page::plain, Weight::bold) + 8.0;
+            x += widthMm(text, page::plain, Weight::bold) + 6.0;
         };
         arrow({x + arrow_mm / 2.0, middle}, {0.0, -1.0});
         x += arrow_mm + 1.5;
@@ -210,14 +235,8 @@ class Picture {
         const double whole = std::round(ratio_ * 2.0) / 2.0;
         std::string ratio = std::to_string(static_cast<int>(whole));
         if (whole != std::floor(whole)) ratio += "½";
-        const std::string scale = "drawn 1 to " + ratio + "; never measure the paper";
-        const double foot = bottom_ - 2.2;
-        if (in_.acrossRight || in_.spots.empty()) {
-            flow_.text({flow_.left() + 3.0, foot}, scale);
-        } else {
-            flow_.text({flow_.right() - 3.0, foot}, scale, page::plain, Weight::regular,
-                       Across::right);
-        }
+        flow_.text({flow_.right() - 3.0, base}, "drawn 1 to " + ratio, page::plain, Weight::regular,
+                   Across::right);
     }
 
     PageFlow& flow_;
@@ -232,7 +251,7 @@ class Picture {
 
 double leastPictureHeight_mm(const BenchPicture& picture) {
     const double marks = static_cast<double>(picture.spots.size()) * pitch_mm;
-    return std::max(56.0, marks + 2.0 * band_mm + page::plain + 8.0);
+    return std::max(52.0, marks + band_mm + page::plain + 8.5);
 }
 
 void drawPicture(PageFlow& flow, const BenchPicture& picture, double height_mm) {

@@ -13,8 +13,9 @@ using shape::Across;
 using shape::Weight;
 
 constexpr double gap_mm = 3.5;
-constexpr double signOff_mm = 27.0;
-constexpr double figure_mm = 7.4;
+constexpr double signOff_mm = 23.5;
+constexpr double figure_mm = 6.8;
+constexpr double detail_mm = 5.0;
 constexpr double indent_mm = 4.0;
 
 class Pages {
@@ -81,7 +82,7 @@ class Pages {
         const auto lines = wrapped(
             bolt.frame + (bolt.angles.empty() ? "" : ", " + bolt.angles) + ": " + bolt.margin,
             page::plain, small, flow_.width() - indent_mm);
-        const double height = figure_mm + static_cast<double>(lines.size()) * page::line;
+        const double height = figure_mm + static_cast<double>(lines.size()) * detail_mm;
         if (flow_.need(height)) head();
         const double top = flow_.y();
         flow_.down(figure_mm);
@@ -98,7 +99,7 @@ class Pages {
         flow_.rule(base + 0.6, 0.3, found_, middle - 1.5);
         flow_.rule(base + 0.6, 0.3, middle + 1.5, flow_.right());
         for (const std::string& one : lines) {
-            flow_.down(page::line);
+            flow_.down(detail_mm);
             flow_.text({flow_.left() + indent_mm, flow_.y() - 1.6}, one, page::plain, small);
         }
         if (bolt.heavy)
@@ -113,7 +114,7 @@ class Pages {
     void signOff() {
         flow_.need(signOff_mm);
         flow_.down(1.5);
-        const double top = flow_.y(), bottom = top + signOff_mm - 3.0;
+        const double top = flow_.y(), bottom = top + signOff_mm - 2.0;
         flow_.add(Role::label, shape::Polygon{{{flow_.left(), top},
                                                {flow_.right(), top},
                                                {flow_.right(), bottom},
@@ -128,11 +129,11 @@ class Pages {
             flow_.text({x, base}, label);
             flow_.rule(base + 0.6, 0.3, x + widthMm(label, page::plain, Weight::regular) + 2.0, to);
         };
-        blank(flow_.left() + 2.0, half - 3.0, top + 13.5, "name");
-        blank(half, flow_.right() - 3.0, top + 13.5, "capacity");
-        blank(flow_.left() + 2.0, half - 3.0, top + 21.0, "date");
-        blank(half, flow_.right() - 3.0, top + 21.0, "signature");
-        flow_.down(signOff_mm - 2.0);
+        blank(flow_.left() + 2.0, half - 3.0, top + 12.5, "name");
+        blank(half, flow_.right() - 3.0, top + 12.5, "capacity");
+        blank(flow_.left() + 2.0, half - 3.0, top + 19.0, "date");
+        blank(half, flow_.right() - 3.0, top + 19.0, "signature");
+        flow_.down(signOff_mm - 1.5);
     }
 
     PageFlow& flow_;

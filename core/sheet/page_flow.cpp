@@ -105,7 +105,7 @@ void PageFlow::edge() {
 void PageFlow::headOf(const std::string& seen, bool again) {
     double base = page::top + nameLetter_mm;
     const std::string word = sideWord(side_);
-    const std::string& code = revision_;
+    const std::string code = revisionText(revision_);
     text({left(), base}, head_.name, nameLetter_mm, Weight::bold);
     if (!word.empty())
         text({left() + widthMm(head_.name, nameLetter_mm, Weight::bold) + 5.0, base}, word,
@@ -115,20 +115,13 @@ void PageFlow::headOf(const std::string& seen, bool again) {
     text({left(), base}, again ? seen + ", continued" : seen, page::plain, Weight::bold);
     text({right(), base}, head_.unit, page::figure, Weight::bold, Across::right);
     std::string rule = "Drill only if the code is current.";
-    if (!head_.lastChange.empty() && !again) rule += " Last change: " + head_.lastChange;
-    auto lines = wrapped(rule, page::plain, Weight::regular, width());
-    if (lines.size() > 2) {
-        lines.resize(2);
-        shape::Text last;
-        last.text = lines[1] + " …………";
-        last.letterMm = page::plain;
-        lines[1] = elided(last, {width(), page::plain});
-    }
-    base += 0.3;
-    for (const std::string& one : lines) {
-        base += page::line;
-        text({left(), base}, one);
-    }
+    if (!head_.lastChange.empty() && !again) rule += " Last: " + head_.lastChange;
+    // One line: what the last change was can be looked up, what it is called stands here.
+    shape::Text words;
+    words.text = rule;
+    words.letterMm = page::plain;
+    base += page::line + 0.3;
+    text({left(), base}, elided(words, {width(), page::plain}));
     y_ = base + 2.2;
     this->rule(y_, 0.7, left(), right());
     y_ += 1.2;

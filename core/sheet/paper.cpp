@@ -64,4 +64,8 @@ std::string revisionCode(std::string_view hexHash) {
     return code;
 }
 
+std::string revisionText(std::string_view code) {
+    return std::string(code);
+}
+
 }  // namespace fayline

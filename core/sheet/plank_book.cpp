@@ -134,7 +134,7 @@ class Book {
         const double widths = figures + figure_mm * static_cast<double>(rows) + page::line - 1.0;
         flow_.text({flow_.left(), widths}, "width");
         const double boxes = widths + 1.5;
-        flow_.text({flow_.left(), boxes + 4.8}, "drilled");
+        flow_.text({flow_.left(), boxes + 4.8}, "boxes");
         for (std::size_t i = 0; i < count; ++i) {
             const PlankCrossing& c = strip.crossings[from + i];
             const double x = middle(i);
@@ -157,7 +157,8 @@ class Book {
             }
             flow_.text({x, widths}, c.flag.empty() ? c.width : c.flag, page::plain,
                        c.flag.empty() ? Weight::regular : Weight::bold, Across::centre);
-            flow_.box({x - 3.0, boxes}, 6.0);
+            flow_.box({x - 6.5, boxes}, 6.0);
+            flow_.box({x + 0.5, boxes}, 6.0);
         }
         flow_.down(blockHeight(strip));
     }

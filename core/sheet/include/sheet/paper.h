@@ -48,5 +48,7 @@ struct Sheet {
 /// Eight letters and digits for a hash of 64 hexadecimal digits; no 0 O 1 I L U, so that none is
 /// taken for another when read aloud.
 std::string revisionCode(std::string_view hexHash);
+/// A code as paper and screens show it: without a break, so that it is found by searching.
+std::string revisionText(std::string_view code);
 
 }  // namespace fayline
