@@ -10,7 +10,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "legend.h"
 #include "plot.h"
+#include "quantity/display.h"
 
 namespace fayline {
 namespace {
@@ -26,7 +28,12 @@ bool isEmpty(const ChartData& data) {
 }  // namespace
 
 Chart::Chart(QWidget* parent)
-    : QWidget(parent), plot_(std::make_unique<Plot>()), reading_(new QLabel), empty_(new QLabel) {
+    : QWidget(parent),
+      plot_(std::make_unique<Plot>()),
+      title_(new QLabel),
+      legend_(new ChartLegend),
+      reading_(new QLabel),
+      empty_(new QLabel) {
     reading_->setWordWrap(true);
     reading_->setMinimumHeight(2 * fontMetrics().lineSpacing());
     reading_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -37,6 +44,10 @@ Chart::Chart(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(2, 2, 2, 2);
     layout->setSpacing(2);
+    title_->setContentsMargins(8, 0, 8, 0);
+    embolden();
+    layout->addWidget(title_);
+    layout->addWidget(legend_);
     layout->addWidget(plot_->widget(), 1);
     layout->addWidget(empty_, 1);
     layout->addWidget(reading_);
@@ -54,6 +65,9 @@ void Chart::setData(ChartData data) {
     reading_->setVisible(!empty);
     empty_->setVisible(empty);
     empty_->setText(data_.emptyText);
+    title_->setText(data_.title);
+    legend_->describe(data_);
+    legend_->setVisible(!empty && data_.series.size() + data_.limits.size() > 1);
     setAccessibleName(data_.title);
     if (empty) {
         place_ = -1;
@@ -70,17 +84,28 @@ void Chart::setPlace(int place) {
     tell();
 }
 
+QString Chart::figure(double value) const {
+    if (data_.figures == ChartData::Figures::margins)
+        return QString::fromStdString(marginText(value));
+    const QString number = QString::number(value, 'g', 3);
+    return data_.unit.isEmpty() ? number : number + QLatin1Char(' ') + data_.unit;
+}
+
+void Chart::embolden() {
+    QFont bold = font();
+    bold.setBold(true);
+    title_->setFont(bold);
+}
+
 QString Chart::reading() const {
     if (place_ < 0) return {};
     QStringList parts;
     for (const ChartSeries& series : data_.series) {
         const auto i = static_cast<std::size_t>(place_);
-        const QString figure =
-            i < series.values.size() && series.values[i]
-                ? QString::number(*series.values[i], 'g', 3) +
-                      (data_.unit.isEmpty() ? QString() : QLatin1Char(' ') + data_.unit)
-                : tr("no figure");
-        parts.append(data_.series.size() > 1 ? tr("%1 %2").arg(series.name, figure) : figure);
+        const QString words = i < series.values.size() && series.values[i]
+                                  ? figure(*series.values[i])
+                                  : tr("no figure");
+        parts.append(data_.series.size() > 1 ? tr("%1 %2").arg(series.name, words) : words);
     }
     return tr("%1: %2").arg(data_.places[place_], parts.join(QStringLiteral(" · ")));
 }
@@ -139,6 +164,7 @@ void Chart::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
     reading_->setMinimumHeight(2 * fontMetrics().lineSpacing());
+    embolden();
     if (!isEmpty(data_)) plot_->show(data_, palette(), font());
     plot_->markPlace(place_, palette());
 }

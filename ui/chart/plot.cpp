@@ -7,7 +7,7 @@
 #include <QChartView>
 #include <QGraphicsLayout>
 #include <QGraphicsLineItem>
-#include <QLegendMarker>
+#include <QLegend>
 #include <QLineSeries>
 #include <QScatterSeries>
 #include <QValueAxis>
@@ -37,20 +37,14 @@ Range rangeOf(const ChartData& data) {
         }
     }
     for (const ChartLimit& limit : data.limits) range.add(1.1 * limit.at);
+    if (data.top) range.high = std::min(range.high, *data.top);
     if (range.low == range.high) range.high = range.low + 1.0;
     return range;
 }
 
 }  // namespace
 
-Chart::Plot::Plot()
-    : chart_(new QChart), view_(new QChartView(chart_)), cursor_(new QGraphicsLineItem(chart_)) {
-    chart_->setBackgroundVisible(false);
-    chart_->setPlotAreaBackgroundVisible(true);
-    chart_->setMargins({4, 2, 8, 2});
-    chart_->layout()->setContentsMargins(0, 0, 0, 0);
-    chart_->legend()->setAlignment(Qt::AlignBottom);
-    chart_->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
+Chart::Plot::Plot() : view_(new QChartView) {
     view_->setFrameShape(QFrame::NoFrame);
     view_->setRenderHint(QPainter::Antialiasing);
     view_->setBackgroundBrush(Qt::NoBrush);
@@ -58,8 +52,25 @@ Chart::Plot::Plot()
     view_->setFocusPolicy(Qt::NoFocus);
     view_->setMouseTracking(true);
     view_->viewport()->setMouseTracking(true);
+    begin();
+}
+
+/// A fresh chart: one that is filled again keeps parts of its old axes in sight.
+void Chart::Plot::begin() {
+    QChart* before = chart_;
+    chart_ = new QChart;
+    chart_->setBackgroundVisible(false);
+    chart_->setPlotAreaBackgroundVisible(true);
+    chart_->setMargins({4, 2, 8, 2});
+    chart_->layout()->setContentsMargins(0, 0, 0, 0);
+    chart_->legend()->hide();
+    cursor_ = new QGraphicsLineItem(chart_);
     cursor_->setZValue(50);
     cursor_->hide();
+    view_->setChart(chart_);
+    delete before;
+    QObject::connect(chart_, &QChart::plotAreaChanged, chart_, [this] { placeCursor(); });
+    series_.clear();
 }
 
 QWidget* Chart::Plot::widget() const {
@@ -67,22 +78,10 @@ QWidget* Chart::Plot::widget() const {
 }
 
 void Chart::Plot::show(const ChartData& data, const QPalette& palette, const QFont& font) {
-    chart_->removeAllSeries();
-    for (QAbstractAxis* axis : chart_->axes()) {
-        chart_->removeAxis(axis);
-        axis->deleteLater();
-    }
-    series_.clear();
+    begin();
     places_ = static_cast<int>(data.places.size());
-    QFont bold = font;
-    bold.setBold(true);
-    chart_->setTitle(data.title.toHtmlEscaped());
-    chart_->setTitleFont(bold);
-    chart_->setTitleBrush(palette.brush(QPalette::Text));
     chart_->setPlotAreaBackgroundBrush(palette.brush(QPalette::Base));
     chart_->setPlotAreaBackgroundPen(QPen(coloursFor(palette).line, 1.0));
-    chart_->legend()->setLabelColor(palette.color(QPalette::Text));
-    chart_->legend()->setFont(font);
     if (data.kind == ChartData::Kind::bars) {
         addBars(data, palette);
     } else {
@@ -90,7 +89,6 @@ void Chart::Plot::show(const ChartData& data, const QPalette& palette, const QFo
     }
     addLimits(data, palette);
     addAxes(data, palette, font);
-    chart_->legend()->setVisible(data.series.size() + data.limits.size() > 1);
 }
 
 void Chart::Plot::attach(QObject* series) {
@@ -105,7 +103,6 @@ void Chart::Plot::addLines(const ChartData& data, const QPalette& palette) {
         const SeriesLook look = seriesLook(n, palette);
         auto* marks = new QScatterSeries;
         QLineSeries* line = nullptr;
-        bool named = false;
         for (std::size_t i = 0; i < series.values.size(); ++i) {
             if (!series.values[i]) {
                 line = nullptr;
@@ -114,13 +111,7 @@ void Chart::Plot::addLines(const ChartData& data, const QPalette& palette) {
             if (line == nullptr) {
                 line = new QLineSeries;
                 line->setPen(look.pen);
-                line->setName(series.name.toHtmlEscaped());
                 attach(line);
-                if (named) {
-                    for (QLegendMarker* marker : chart_->legend()->markers(line))
-                        marker->setVisible(false);
-                }
-                named = true;
             }
             line->append(static_cast<double>(i), *series.values[i]);
             marks->append(static_cast<double>(i), *series.values[i]);
@@ -130,7 +121,6 @@ void Chart::Plot::addLines(const ChartData& data, const QPalette& palette) {
         marks->setColor(look.pen.color());
         marks->setBorderColor(palette.color(QPalette::Base));
         attach(marks);
-        for (QLegendMarker* marker : chart_->legend()->markers(marks)) marker->setVisible(false);
     }
 }
 
@@ -154,7 +144,6 @@ void Chart::Plot::addLimits(const ChartData& data, const QPalette& palette) {
         line->append(-0.5, limit.at);
         line->append(places_ - 0.5, limit.at);
         line->setPen(QPen(palette.color(QPalette::Text), 1.4, Qt::DashLine));
-        line->setName(limit.name.toHtmlEscaped());
         attach(line);
     }
 }
@@ -183,6 +172,7 @@ void Chart::Plot::addAxes(const ChartData& data, const QPalette& palette, const 
         axis->setLinePen(QPen(coloursFor(palette).muted, 1.0));
         axis->setGridLinePen(QPen(coloursFor(palette).line, 1.0));
     }
+    across->setTruncateLabels(false);
     across->setGridLineVisible(false);
     chart_->addAxis(across, Qt::AlignBottom);
     chart_->addAxis(up, Qt::AlignLeft);
@@ -194,15 +184,17 @@ void Chart::Plot::addAxes(const ChartData& data, const QPalette& palette, const 
 }
 
 void Chart::Plot::markPlace(int place, const QPalette& palette) {
-    if (place < 0 || series_.isEmpty()) {
-        cursor_->hide();
-        return;
-    }
-    const QRectF area = chart_->plotArea();
-    const double x = area.left() + area.width() * (place + 0.5) / places_;
-    cursor_->setLine(x, area.top(), x, area.bottom());
+    place_ = place;
     cursor_->setPen(QPen(palette.color(QPalette::Highlight), 2.0));
-    cursor_->show();
+    placeCursor();
+}
+
+void Chart::Plot::placeCursor() {
+    cursor_->setVisible(place_ >= 0 && !series_.isEmpty());
+    if (!cursor_->isVisible()) return;
+    const QRectF area = chart_->plotArea();
+    const double x = area.left() + area.width() * (place_ + 0.5) / places_;
+    cursor_->setLine(x, area.top(), x, area.bottom());
 }
 
 int Chart::Plot::placeAt(QPointF point) const {

@@ -34,16 +34,19 @@ class Chart::Plot {
     [[nodiscard]] int placeAt(QPointF point) const;
 
   private:
+    void begin();
     void addLines(const ChartData& data, const QPalette& palette);
     void addBars(const ChartData& data, const QPalette& palette);
     void addLimits(const ChartData& data, const QPalette& palette);
     void addAxes(const ChartData& data, const QPalette& palette, const QFont& font);
     void attach(QObject* series);
+    void placeCursor();
 
-    QChart* chart_;
+    QChart* chart_ = nullptr;
     QChartView* view_;
-    QGraphicsLineItem* cursor_;
+    QGraphicsLineItem* cursor_ = nullptr;
     int places_ = 0;
+    int place_ = -1;
     QList<QObject*> series_;
 };
 

@@ -77,11 +77,12 @@ FieldForm* HullPage::form(Desk& desk, const QString& title, const char* section)
 
 QWidget* HullPage::makeTimbers(Desk& desk) {
     making_ = timbers;
-    return inColumns(
-        {form(desk, tr("Hull"), "hull"), form(desk, tr("Keel timber"), "keel"),
-         form(desk, tr("Frames"), "frames"), form(desk, tr("Floors, all frames"), "floors")},
-        {new ComparedCard(desk), form(desk, tr("Ballast"), "ballast"),
-         form(desk, tr("Ballast bolts, all"), "bolts"), offsets_});
+    const std::vector<QWidget*> left{
+        form(desk, tr("Hull"), "hull"), form(desk, tr("Keel timber"), "keel"),
+        form(desk, tr("Frames"), "frames"), form(desk, tr("Floors, all frames"), "floors")};
+    const std::vector<QWidget*> right{new ComparedCard(desk), form(desk, tr("Ballast"), "ballast"),
+                                      form(desk, tr("Ballast bolts, all"), "bolts"), offsets_};
+    return inColumns(left, right);
 }
 
 QWidget* HullPage::makeFastenings(Desk& desk) {
@@ -91,13 +92,15 @@ QWidget* HullPage::makeFastenings(Desk& desk) {
         card->followKind(name);
         return card;
     };
-    return inColumns(
-        {form(desk, tr("Planking"), "planking"), group("heel", tr("Heels, all frames: each side")),
-         group("arm", tr("Floor arms, all floors: each arm")),
-         group("floor_bolt", tr("Floor to keel, all floors"))},
-        {group("plank", tr("Planks, each crossing of a frame")),
-         group("butt", tr("Butts, each end")), group("hood", tr("Hood ends, each end")),
-         group("garboard", tr("Garboard to keel, each side"))});
+    const std::vector<QWidget*> left{form(desk, tr("Planking"), "planking"),
+                                     group("heel", tr("Heels, all frames: each side")),
+                                     group("arm", tr("Floor arms, all floors: each arm")),
+                                     group("floor_bolt", tr("Floor to keel, all floors"))};
+    const std::vector<QWidget*> right{group("plank", tr("Planks, each crossing of a frame")),
+                                      group("butt", tr("Butts, each end")),
+                                      group("hood", tr("Hood ends, each end")),
+                                      group("garboard", tr("Garboard to keel, each side"))};
+    return inColumns(left, right);
 }
 
 QWidget* HullPage::makeJoints() {

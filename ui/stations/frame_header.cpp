@@ -110,8 +110,10 @@ void ColumnHeader::paintSection(QPainter* painter, const QRect& rect, int logica
         model()->headerData(logicalIndex, Qt::Horizontal, StationsModel::unitRole).toString();
     QRect area = rect.adjusted(6, 4 + bandHeight(), -4, -4);
     painter->setFont(font());
-    if (!unit.isEmpty()) painter->drawText(area, Qt::AlignLeft | Qt::AlignBottom, unit);
-    area.setBottom(area.bottom() - fontMetrics().lineSpacing());
+    if (!unit.isEmpty()) {
+        painter->drawText(area, Qt::AlignLeft | Qt::AlignBottom, unit);
+        area.setBottom(area.bottom() - fontMetrics().lineSpacing());
+    }
     painter->setPen(palette().color(QPalette::Text));
     painter->setFont(bold);
     painter->drawText(area, static_cast<int>(Qt::AlignLeft | Qt::AlignBottom) | Qt::TextWordWrap,

@@ -1,4 +1,4 @@
-#include "pictures.h"
+#include "stations/pictures.h"
 
 #include <QCoreApplication>
 #include <algorithm>

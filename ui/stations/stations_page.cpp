@@ -14,8 +14,8 @@
 #include "find_bar.h"
 #include "forms/field_form.h"
 #include "holds_list.h"
-#include "pictures.h"
 #include "sketch/sketch_view.h"
+#include "stations/pictures.h"
 #include "stations_model.h"
 #include "stations_view.h"
 #include "theme/card.h"
@@ -282,6 +282,13 @@ QString StationsPage::frame() const {
 }
 void StationsPage::setFrame(const QString& frame) {
     grid_->setFrame(frame);
+}
+
+int StationsPage::setCount() {
+    return columnSetCount;
+}
+QString StationsPage::setTitle(int set) {
+    return titleOf(static_cast<ColumnSet>(set));
 }
 
 void StationsPage::showSet(ColumnSet set) {

@@ -87,6 +87,13 @@ void StationsView::resetWidths() {
         for (const QString& word : titleOf(static_cast<Column>(i)).split(QLatin1Char(' '))) {
             wide = std::max(wide, heads.horizontalAdvance(word));
         }
+        const auto column = static_cast<Column>(i);
+        const std::vector<int> shown = shownColumns();
+        const auto inGroup = std::count_if(shown.begin(), shown.end(), [&](int other) {
+            return groupOf(static_cast<Column>(other)) == groupOf(column);
+        });
+        if (inGroup == 1)
+            wide = std::max(wide, metrics.horizontalAdvance(titleOf(groupOf(column))));
         setColumnWidth(i, wide + pad);
     }
     verticalHeader()->setDefaultSectionSize(metrics.height() + 12);

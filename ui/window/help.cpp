@@ -46,7 +46,12 @@ Rows gridRows() {
         {tr("To the edge of what is filled in"), tr("Ctrl+arrow")},
         {tr("Leave the grid; the other way"), tr("F6 or Ctrl+Tab; Shift+F6")},
         {tr("In the sketch: next frame; other row; take up"), tr("Left, Right; Up, Down; Enter")},
-        {tr("In “What holds here”: show the working"), tr("Enter")}};
+        {tr("In “What holds here”: show the working"), tr("Enter")},
+        {tr("Switches above grid and charts: next, previous"), tr("Right, Left")},
+        {tr("Port and starboard apart"), tr("two figures with | between")},
+        {tr("In the margins: to the frame; to the chart"), tr("Enter; F6")},
+        {tr("In a chart: next place; first, last; choose"), tr("Left, Right; Home, End; Enter")},
+        {tr("In a sheet: next page, previous page"), tr("Page Down, Page Up")}};
 }
 
 QDialog* dialogFor(QWidget* parent, const QString& title) {
@@ -112,9 +117,9 @@ void MainWindow::showCautions() {
 
 void MainWindow::showAbout() {
     QDialog* dialog = dialogFor(this, tr("About Fayline"));
-    const QString facts =
-        tr("%1\nQt %2, under the LGPL version 3\nDejaVu Sans, under the Bitstream Vera licence")
-            .arg(asText(services_.program), QString::fromLatin1(qVersion()));
+    const QString facts = tr("%1\nQt %2, under the LGPL version 3; its charts under the GPL "
+                             "version 3\nDejaVu Sans, under the Bitstream Vera licence")
+                              .arg(asText(services_.program), QString::fromLatin1(qVersion()));
     auto* label = new QLabel(facts);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     auto* words =

@@ -9,11 +9,15 @@
 #include <QScreen>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "forms/hull_page.h"
+#include "margins/margins_page.h"
+#include "metal/metal_page.h"
 #include "notice_bar.h"
 #include "rail.h"
+#include "sheets/sheets_page.h"
 #include "start_page.h"
 #include "stations/stations_page.h"
 #include "top_bar.h"
@@ -46,7 +50,11 @@ MainWindow::MainWindow(WindowServices services, Settings& settings, Theme& theme
       stack_(new QStackedWidget),
       start_(new StartPage),
       hull_(new HullPage(desk_)),
-      stations_(new StationsPage(desk_)) {
+      stations_(new StationsPage(desk_)),
+      margins_(new MarginsPage(desk_)),
+      sheets_(new SheetsPage(desk_, asText(services_.program))),
+      metal_(new MetalPage(desk_)),
+      pages_{hull_, stations_, margins_, sheets_, metal_} {
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
     layOut();
@@ -55,6 +63,8 @@ MainWindow::MainWindow(WindowServices services, Settings& settings, Theme& theme
     resize(1360, 860);
     restoreGeometry(settings_.geometry());
     stations_->arrange(settings_.arrangement(QStringLiteral("stations")));
+    margins_->arrange(settings_.arrangement(QStringLiteral("margins")));
+    sheets_->arrange(settings_.arrangement(QStringLiteral("sheets")));
     projectChanged();
 }
 
@@ -63,9 +73,11 @@ MainWindow::~MainWindow() = default;
 void MainWindow::layOut() {
     rail_->addPage(tr("Hull"), Rail::Sign::hull);
     rail_->addPage(tr("Stations"), Rail::Sign::stations);
+    rail_->addPage(tr("Margins"), Rail::Sign::margins);
+    rail_->addPage(tr("Sheets"), Rail::Sign::sheets);
+    rail_->addPage(tr("Metal"), Rail::Sign::metal);
     stack_->addWidget(start_);
-    stack_->addWidget(hull_);
-    stack_->addWidget(stations_);
+    for (Page* each : pages_) stack_->addWidget(each);
     auto* middle = new QWidget;
     auto* across = new QHBoxLayout(middle);
     across->setContentsMargins(0, 0, 0, 0);
@@ -92,7 +104,7 @@ void MainWindow::connectParts() {
         if (const auto done = desk_.decide({{what.toStdString(), text.toStdString()}}); !done)
             notice_->showRefusal(namedSentence(done.error()));
     });
-    for (Page* each : {static_cast<Page*>(hull_), static_cast<Page*>(stations_)}) {
+    for (Page* each : pages_) {
         connect(each, &Page::stopped, this,
                 [this](const QString& says, const QStringList& details) {
                     notice_->showRefusal(says, details);
@@ -102,11 +114,21 @@ void MainWindow::connectParts() {
         showPage(stationsPage);
         if (!frame.isEmpty()) stations_->setFrame(frame);
     });
-    connect(stations_, &StationsPage::hullWanted, this, [this](const QString& what) {
-        showPage(hullPage);
-        hull_->showField(what);
+    connect(stations_, &StationsPage::hullWanted, this, &MainWindow::showField);
+    connect(margins_, &MarginsPage::hullWanted, this, &MainWindow::showField);
+    connect(sheets_, &SheetsPage::hullWanted, this, &MainWindow::showField);
+    connect(metal_, &MetalPage::hullWanted, this, &MainWindow::showField);
+    connect(margins_, &MarginsPage::frameWanted, this, [this](const QString& frame) {
+        showPage(stationsPage);
+        stations_->setFrame(frame);
     });
+    const auto say = [this](const QString& says) { notice_->showNotice(says); };
+    connect(sheets_, &SheetsPage::done, this, say);
+    connect(metal_, &MetalPage::done, this, say);
     connect(stations_, &StationsPage::cautionsWanted, this, &MainWindow::showCautions);
+    connect(margins_, &MarginsPage::cautionsWanted, this, &MainWindow::showCautions);
+    connect(sheets_, &SheetsPage::cautionsWanted, this, &MainWindow::showCautions);
+    connect(metal_, &MetalPage::cautionsWanted, this, &MainWindow::showCautions);
     connect(start_, &StartPage::newWanted, this, &MainWindow::newProject);
     connect(start_, &StartPage::offsetsWanted, this, &MainWindow::newFromOffsets);
     connect(start_, &StartPage::openWanted, this, &MainWindow::open);
@@ -119,22 +141,25 @@ void MainWindow::connectParts() {
 }
 
 Page* MainWindow::page() const {
-    if (stack_->currentWidget() == hull_) return hull_;
-    if (stack_->currentWidget() == stations_) return stations_;
-    return nullptr;
+    const auto front = std::find(pages_.begin(), pages_.end(), stack_->currentWidget());
+    return front == pages_.end() ? nullptr : *front;
 }
 
 void MainWindow::settlePages() {
-    hull_->settle();
-    stations_->settle();
+    for (Page* each : pages_) each->settle();
 }
 
 void MainWindow::showPage(PageNumber number) {
     if (!desk_.isOpen()) return;
-    stack_->setCurrentWidget(number == hullPage ? static_cast<QWidget*>(hull_) : stations_);
+    stack_->setCurrentWidget(pages_[static_cast<std::size_t>(number)]);
     rail_->choose(number);
     page()->setFocus(Qt::OtherFocusReason);
     refreshActions();
+}
+
+void MainWindow::showField(const QString& what) {
+    showPage(hullPage);
+    hull_->showField(what);
 }
 
 void MainWindow::projectChanged() {
@@ -192,6 +217,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     }
     settings_.setGeometry(saveGeometry());
     settings_.setArrangement(QStringLiteral("stations"), stations_->arrangement());
+    settings_.setArrangement(QStringLiteral("margins"), margins_->arrangement());
+    settings_.setArrangement(QStringLiteral("sheets"), sheets_->arrangement());
     desk_.close();
     event->accept();
 }

@@ -15,8 +15,11 @@ class QStackedWidget;
 namespace fayline {
 
 class HullPage;
+class MarginsPage;
+class MetalPage;
 class NoticeBar;
 class Rail;
+class SheetsPage;
 class StartPage;
 class StationsPage;
 class TopBar;
@@ -26,7 +29,7 @@ class MainWindow : public QMainWindow {
     Q_OBJECT
 
   public:
-    enum PageNumber { hullPage, stationsPage };
+    enum PageNumber { hullPage, stationsPage, marginsPage, sheetsPage, metalPage };
 
     MainWindow(WindowServices services, Settings& settings, Theme& theme,
                QWidget* parent = nullptr);
@@ -41,6 +44,9 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] Desk& desk() { return desk_; }
     [[nodiscard]] HullPage& hull() { return *hull_; }
     [[nodiscard]] StationsPage& stations() { return *stations_; }
+    [[nodiscard]] MarginsPage& margins() { return *margins_; }
+    [[nodiscard]] SheetsPage& sheets() { return *sheets_; }
+    [[nodiscard]] MetalPage& metal() { return *metal_; }
     [[nodiscard]] NoticeBar& notice() { return *notice_; }
     [[nodiscard]] TopBar& topBar() { return *top_; }
     [[nodiscard]] const WindowServices& services() const { return services_; }
@@ -57,6 +63,7 @@ class MainWindow : public QMainWindow {
     void makeFileMenu();
     void makeEditMenu();
     void makeViewMenu();
+    void makeColumnsMenu(QMenu* menu);
     void makeHelpMenu();
     QAction* add(QMenu* menu, const QString& words, const QList<QKeySequence>& keys,
                  std::function<void()> deed);
@@ -65,6 +72,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] Page* page() const;
     [[nodiscard]] QString worstFrame() const;
     void settlePages();
+    void showField(const QString& what);
 
     void projectChanged();
     void refreshActions();
@@ -105,6 +113,10 @@ class MainWindow : public QMainWindow {
     StartPage* start_;
     HullPage* hull_;
     StationsPage* stations_;
+    MarginsPage* margins_;
+    SheetsPage* sheets_;
+    MetalPage* metal_;
+    std::vector<Page*> pages_;  ///< in the order of the rail
     bool troubleShown_ = false;
 };
 

@@ -6,7 +6,9 @@
 
 #include "main_window.h"
 #include "notice_bar.h"
+#include "sheets/sheets_page.h"
 #include "start_page.h"
+#include "stations/stations_page.h"
 #include "words/values.h"
 
 namespace fayline {
@@ -65,10 +67,24 @@ void MainWindow::makeFileMenu() {
     add(menu, tr("&Open…"), keys(QKeySequence::Open, "Ctrl+O"), [this] { open(); });
     recent_ = menu->addMenu(tr("Open &recent"));
     recent_->setToolTipsVisible(true);
-    add(menu, tr("&Demo hull…"), {}, [this] { demo(); });
+    add(menu, tr("De&mo hull…"), {}, [this] { demo(); });
     menu->addSeparator();
     needProject_.append(add(menu, tr("Save a &copy…"), keys(QKeySequence::SaveAs, "Ctrl+Shift+S"),
                             [this] { saveCopy(); }));
+    menu->addSeparator();
+    needProject_.append(add(menu, tr("&Print sheet…"), keys(QKeySequence::Print, "Ctrl+P"), [this] {
+        showPage(sheetsPage);
+        sheets_->askAndPrint();
+    }));
+    needProject_.append(add(menu, tr("Save sheet as P&DF…"), key("Ctrl+Shift+P"), [this] {
+        showPage(sheetsPage);
+        sheets_->askAndSave();
+    }));
+    needProject_.append(add(menu, tr("Save &all sheets as PDF…"), {}, [this] {
+        showPage(sheetsPage);
+        sheets_->askAndSaveAll();
+    }));
+    menu->addSeparator();
     needProject_.append(add(menu, tr("C&lose"), key("Ctrl+W"), [this] { closeProject(); }));
     menu->addSeparator();
     add(menu, tr("&Quit"), keys(QKeySequence::Quit, "Ctrl+Q"), [this] {
@@ -119,11 +135,30 @@ void MainWindow::makeEditMenu() {
                    PageCommand::findPrevious);
 }
 
+/// The columns of the grid: for the keyboard as well as the switch above it.
+void MainWindow::makeColumnsMenu(QMenu* menu) {
+    QMenu* columns = menu->addMenu(tr("&Columns of the grid"));
+    for (int i = 0; i < StationsPage::setCount(); ++i) {
+        const QString keys = QStringLiteral("Ctrl+Alt+%1").arg(i + 1);
+        needProject_.append(
+            add(columns, StationsPage::setTitle(i), {QKeySequence(keys)}, [this, i] {
+                showPage(stationsPage);
+                stations_->showSet(static_cast<ColumnSet>(i));
+            }));
+    }
+}
+
 void MainWindow::makeViewMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&View"));
     needProject_.append(add(menu, tr("&Hull"), key("Ctrl+1"), [this] { showPage(hullPage); }));
     needProject_.append(
         add(menu, tr("&Stations"), key("Ctrl+2"), [this] { showPage(stationsPage); }));
+    needProject_.append(
+        add(menu, tr("&Margins"), key("Ctrl+3"), [this] { showPage(marginsPage); }));
+    needProject_.append(add(menu, tr("Sh&eets"), key("Ctrl+4"), [this] { showPage(sheetsPage); }));
+    needProject_.append(add(menu, tr("Met&al"), key("Ctrl+5"), [this] { showPage(metalPage); }));
+    menu->addSeparator();
+    makeColumnsMenu(menu);
     menu->addSeparator();
     auto* looks = new QActionGroup(this);
     const auto look = [&](const QString& words, Look wanted) {

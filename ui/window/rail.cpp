@@ -12,18 +12,16 @@ namespace {
 
 constexpr int edge = 4;
 
-/// A hull's section; a row of frames on a keel.
-QPainterPath signPath(Rail::Sign sign) {
-    QPainterPath path;
-    if (sign == Rail::Sign::hull) {
-        path.moveTo(2, 3);
-        path.cubicTo(2, 14, 8, 16, 11, 17);
-        path.lineTo(11, 21);
-        path.lineTo(13, 21);
-        path.lineTo(13, 17);
-        path.cubicTo(16, 16, 22, 14, 22, 3);
-        return path;
-    }
+void hullSign(QPainterPath& path) {
+    path.moveTo(2, 3);
+    path.cubicTo(2, 14, 8, 16, 11, 17);
+    path.lineTo(11, 21);
+    path.lineTo(13, 21);
+    path.lineTo(13, 17);
+    path.cubicTo(16, 16, 22, 14, 22, 3);
+}
+
+void framesSign(QPainterPath& path) {
     path.moveTo(1, 5);
     path.quadTo(12, 9, 23, 4);
     path.moveTo(3, 18);
@@ -31,6 +29,69 @@ QPainterPath signPath(Rail::Sign sign) {
     for (const double x : {6.0, 10.0, 14.0, 18.0}) {
         path.moveTo(x, 7);
         path.lineTo(x, 18);
+    }
+}
+
+/// A balance: what is carried against what can be.
+void balanceSign(QPainterPath& path) {
+    path.moveTo(12, 3);
+    path.lineTo(12, 20);
+    path.moveTo(7, 20);
+    path.lineTo(17, 20);
+    path.moveTo(4, 6);
+    path.lineTo(20, 6);
+    for (const double x : {4.0, 20.0}) {
+        path.moveTo(x, 6);
+        path.lineTo(x - 3, 13);
+        path.moveTo(x, 6);
+        path.lineTo(x + 3, 13);
+        path.moveTo(x - 3, 13);
+        path.quadTo(x, 17, x + 3, 13);
+    }
+}
+
+void paperSign(QPainterPath& path) {
+    path.addPolygon(QPolygonF({{6, 2}, {15, 2}, {19, 6}, {19, 21}, {6, 21}, {6, 2}}));
+    path.moveTo(15, 2);
+    path.lineTo(15, 6);
+    path.lineTo(19, 6);
+    for (const double y : {11.0, 14.5, 18.0}) {
+        path.moveTo(9, y);
+        path.lineTo(16, y);
+    }
+}
+
+/// A bolt, lying.
+void boltSign(QPainterPath& path) {
+    path.addPolygon(QPolygonF({{2, 7}, {6, 7}, {6, 17}, {2, 17}, {2, 7}}));
+    path.moveTo(6, 10);
+    path.lineTo(22, 10);
+    path.lineTo(22, 14);
+    path.lineTo(6, 14);
+    for (const double x : {15.0, 18.0, 21.0}) {
+        path.moveTo(x, 10);
+        path.lineTo(x - 1.5, 14);
+    }
+}
+
+QPainterPath signPath(Rail::Sign sign) {
+    QPainterPath path;
+    switch (sign) {
+        case Rail::Sign::hull:
+            hullSign(path);
+            break;
+        case Rail::Sign::stations:
+            framesSign(path);
+            break;
+        case Rail::Sign::margins:
+            balanceSign(path);
+            break;
+        case Rail::Sign::sheets:
+            paperSign(path);
+            break;
+        case Rail::Sign::metal:
+            boltSign(path);
+            break;
     }
     return path;
 }

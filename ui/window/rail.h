@@ -11,7 +11,7 @@ class Rail : public QFrame {
     Q_OBJECT
 
   public:
-    enum class Sign { hull, stations };
+    enum class Sign { hull, stations, margins, sheets, metal };
 
     explicit Rail(QWidget* parent = nullptr);
 

@@ -11,23 +11,11 @@
 #include "deed_button.h"
 #include "theme/colours.h"
 #include "theme/status.h"
+#include "theme/still_box.h"
 #include "words/checks.h"
 #include "words/values.h"
 
 namespace fayline {
-namespace {
-
-/// A list to choose from that the wheel never turns.
-class StillBox : public QComboBox {
-  public:
-    using QComboBox::QComboBox;
-
-  protected:
-    void wheelEvent(QWheelEvent* event) override { event->ignore(); }
-};
-
-}  // namespace
-
 TopBar::TopBar(Desk& desk, QAction* undo, QAction* redo, QWidget* parent)
     : QFrame(parent),
       desk_(desk),

@@ -25,11 +25,11 @@ bool sameQuestion(const Check& a, const Check& b) {
 
 WorkingPanel::WorkingPanel(QWidget* parent)
     : QWidget(parent),
+      back_(new QPushButton(tr("‹ &Back"))),
       title_(new QLabel),
       text_(new QTextBrowser),
       copy_(new QPushButton(tr("&Copy as text"))) {
-    auto* back = new QPushButton(tr("‹ &Back"));
-    back->setToolTip(tr("Back to what holds here (Esc)"));
+    back_->setToolTip(tr("Back to what holds here (Esc)"));
     title_->setWordWrap(true);
     QFont bold = title_->font();
     bold.setBold(true);
@@ -40,7 +40,7 @@ WorkingPanel::WorkingPanel(QWidget* parent)
     text_->viewport()->setAutoFillBackground(false);
 
     auto* head = new QHBoxLayout;
-    head->addWidget(back);
+    head->addWidget(back_);
     head->addWidget(title_, 1);
     head->addWidget(copy_);
     auto* layout = new QVBoxLayout(this);
@@ -49,7 +49,7 @@ WorkingPanel::WorkingPanel(QWidget* parent)
     layout->addWidget(text_, 1);
     setFocusProxy(text_);
 
-    connect(back, &QPushButton::clicked, this, &WorkingPanel::left);
+    connect(back_, &QPushButton::clicked, this, &WorkingPanel::left);
     connect(copy_, &QPushButton::clicked, this,
             [this] { QApplication::clipboard()->setText(plainText()); });
     connect(text_, &QTextBrowser::anchorClicked, this, [this](const QUrl& link) {
@@ -83,6 +83,10 @@ void WorkingPanel::follow(std::shared_ptr<const Results> results, const Speech& 
     results_ = std::move(results);
     speech_ = speech;
     render(false);
+}
+
+void WorkingPanel::setBackVisible(bool visible) {
+    back_->setVisible(visible);
 }
 
 QString WorkingPanel::plainText() const {

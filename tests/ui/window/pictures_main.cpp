@@ -1,5 +1,5 @@
-// Writes pictures of the window on the demo hull into a folder, for looking at: both pages, light
-// and dark.
+// Writes pictures of the window into a folder, for looking at: every page, light and dark; on the
+// demo hull or another project: window_pictures FOLDER [PROJECT]
 #include <QApplication>
 #include <QDir>
 #include <iostream>
@@ -14,23 +14,35 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     const QDir folder(argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("."));
     const test::DemoFile demo;
+    const QString project = argc > 2 ? QString::fromLocal8Bit(argv[2]) : demo.path();
     std::vector<PictureWish> wishes;
     for (const bool dark : {false, true}) {
         const QString look = dark ? QStringLiteral("dark") : QStringLiteral("light");
         const auto wish = [&](const QString& name, const QString& page, const QString& frame,
-                              bool working) {
+                              bool working, int part = 0) {
             PictureWish made;
-            made.project = demo.path();
+            made.project = project;
             made.picture = folder.filePath(name + QLatin1Char('-') + look + QStringLiteral(".png"));
             made.page = page;
             made.frame = frame;
             made.working = working;
+            made.part = part;
             made.dark = dark;
             wishes.push_back(made);
         };
         wish(QStringLiteral("stations"), QStringLiteral("stations"), QStringLiteral("F20"), false);
         wish(QStringLiteral("working"), QStringLiteral("stations"), QStringLiteral("F20"), true);
+        wish(QStringLiteral("heels"), QStringLiteral("stations"), QStringLiteral("F20"), false, 3);
+        wish(QStringLiteral("all-columns"), QStringLiteral("stations"), QStringLiteral("F20"),
+             false, 8);
         wish(QStringLiteral("hull"), QStringLiteral("hull"), {}, false);
+        wish(QStringLiteral("fastenings"), QStringLiteral("hull"), {}, false, 1);
+        wish(QStringLiteral("backbone"), QStringLiteral("hull"), {}, false, 2);
+        wish(QStringLiteral("margins"), QStringLiteral("margins"), {}, false);
+        wish(QStringLiteral("moments"), QStringLiteral("margins"), {}, false, 1);
+        wish(QStringLiteral("shares"), QStringLiteral("margins"), {}, false, 2);
+        wish(QStringLiteral("sheets"), QStringLiteral("sheets"), QStringLiteral("keel"), false);
+        wish(QStringLiteral("metal"), QStringLiteral("metal"), {}, false);
     }
     PictureWish start;
     start.picture = folder.filePath(QStringLiteral("start.png"));
@@ -43,7 +55,7 @@ int main(int argc, char** argv) {
     wishes.push_back(large);
     const QString empty = QDir(demo.folder()).filePath(QStringLiteral("empty.fayline"));
     if (!ProjectFile::create(empty.toStdString(), {}, "fayline test")) return 1;
-    for (const char* page : {"hull", "stations"}) {
+    for (const char* page : {"hull", "stations", "margins", "sheets", "metal"}) {
         PictureWish first;
         first.project = empty;
         first.page = QString::fromLatin1(page);

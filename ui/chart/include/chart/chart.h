@@ -28,18 +28,24 @@ struct ChartLimit {
 
 struct ChartData {
     enum class Kind { lines, bars };
+    enum class Figures { plain, margins };  ///< margins are written ×0.99, cut and never rounded up
 
     QString title;
     QString across;  ///< what the places are: "frame"
     QString up;      ///< what is shown: "keel moment"
     QString unit;    ///< "kNm"; empty for ratios
     Kind kind = Kind::lines;
+    Figures figures = Figures::plain;
     QStringList places;
     std::vector<ChartSeries> series;  ///< four at most, so that they can be told apart
     std::vector<ChartLimit> limits;
+    std::optional<double>
+        top;            ///< the axis ends here; what is higher leaves the picture, not the words
     QString emptyText;  ///< what is missing while there is nothing to show
     bool operator==(const ChartData&) const = default;
 };
+
+class ChartLegend;
 
 /// Figures over places. Series differ by hue, dash, mark and hatch. The pointer or Left, Right,
 /// Home and End move a cursor; the figures there stand in words below. Enter or a click chooses the
@@ -80,9 +86,13 @@ class Chart : public QWidget {
     class Plot;
 
     void tell();
+    void embolden();
+    [[nodiscard]] QString figure(double value) const;
 
     ChartData data_;
     std::unique_ptr<Plot> plot_;
+    QLabel* title_;
+    ChartLegend* legend_;
     QLabel* reading_;
     QLabel* empty_;
     int place_ = -1;

@@ -40,6 +40,9 @@ class StationsPage : public Page {
 
     void setFrame(const QString& frame);
     [[nodiscard]] QString frame() const;
+    /// The sets of columns there are, for menus.
+    static int setCount();
+    static QString setTitle(int set);
     /// Which columns of the grid are shown.
     void showSet(ColumnSet set);
     /// Opens the working of the worst margin at the chosen frame; false when nothing is checked

@@ -11,8 +11,9 @@ namespace fayline {
 struct PictureWish {
     QString project;       ///< file to open; empty: the start page
     QString picture;       ///< PNG to write
-    QString page;          ///< "hull" or "stations"; empty: as it opens
-    QString frame;         ///< to be chosen; empty: as it opens
+    QString page;          ///< "hull", "stations", "margins", "sheets", "metal"; empty: as it opens
+    int part = 0;          ///< of the hull page, of the grid's columns, or which chart
+    QString frame;         ///< or sheet, to be chosen; empty: as it opens
     bool working = false;  ///< the working of the frame's worst margin is open
     bool dark = false;
     int textSize = 9;  ///< points

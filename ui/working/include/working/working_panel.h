@@ -23,6 +23,8 @@ class WorkingPanel : public QWidget {
     void showCheck(std::shared_ptr<const Results> results, const Check& check,
                    const Speech& speech);
     void follow(std::shared_ptr<const Results> results, const Speech& speech);
+    /// Whether there is something to go back to; shown unless told otherwise.
+    void setBackVisible(bool visible);
     /// What "copy as text" puts on the clipboard; empty when nothing is shown.
     [[nodiscard]] QString plainText() const;
 
@@ -36,6 +38,7 @@ class WorkingPanel : public QWidget {
   private:
     void render(bool toTop);
 
+    QPushButton* back_;
     QLabel* title_;
     QTextBrowser* text_;
     QPushButton* copy_;

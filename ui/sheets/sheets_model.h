@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QAbstractTableModel>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "derive/paper.h"
+
+namespace fayline {
+
+/// The sheets there are, and their revision codes as they become known.
+class SheetsModel : public QAbstractTableModel {
+    Q_OBJECT
+
+  public:
+    enum Column { title, revision, pages, columnCount_ };
+
+    using QAbstractTableModel::QAbstractTableModel;
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+    void show(std::vector<SheetName> names);
+    /// What one sheet turned out to be.
+    void tell(int row, const Sheet& sheet);
+    [[nodiscard]] const SheetName& name(int row) const {
+        return names_[static_cast<std::size_t>(row)];
+    }
+    [[nodiscard]] int rowOf(const std::string& id) const;
+    /// The first sheet whose revision is not known yet; -1 when all are.
+    [[nodiscard]] int firstUnknown() const;
+
+  private:
+    struct Known {
+        QString revision;
+        int pages = 0;
+    };
+    std::vector<SheetName> names_;
+    std::map<std::string, Known> known_;
+};
+
+}  // namespace fayline

@@ -1,0 +1,344 @@
+#include "sheets/sheets_page.h"
+
+#include <QDataStream>
+#include <QDateTime>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QIODevice>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QTimer>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "derive/paper.h"
+#include "paper_view.h"
+#include "save_all.h"
+#include "sheets_model.h"
+#include "theme/card.h"
+#include "theme/row_delegate.h"
+#include "theme/segments.h"
+#include "words/values.h"
+
+namespace fayline {
+namespace {
+
+constexpr double zoomStep = 1.25;
+
+QLabel* wrapped() {
+    auto* label = new QLabel;
+    label->setWordWrap(true);
+    return label;
+}
+
+}  // namespace
+
+SheetsPage::SheetsPage(Desk& desk, QString program, QWidget* parent)
+    : Page(parent),
+      desk_(desk),
+      program_(std::move(program)),
+      model_(new SheetsModel(this)),
+      list_(new QTableView),
+      preview_(new PaperView),
+      papers_(new Segments({tr("A4"), tr("Letter")})),
+      page_(new QLabel),
+      before_(new QPushButton(tr("‹ Pre&vious page"))),
+      after_(new QPushButton(tr("Ne&xt page ›"))),
+      print_(new QPushButton(tr("&Print…"))),
+      save_(new QPushButton(tr("&Save as PDF…"))),
+      saveAll_(new QPushButton(tr("Save &all as PDF…"))),
+      stop_(new QPushButton(tr("S&top"))),
+      progress_(new QProgressBar),
+      sheetsOrWords_(new QStackedWidget),
+      across_(new QSplitter(Qt::Horizontal)),
+      idle_(new QTimer(this)) {
+    across_->addWidget(makeList());
+    across_->addWidget(makePreview());
+    across_->setStretchFactor(0, 0);
+    across_->setStretchFactor(1, 1);
+    across_->setSizes({420, 820});
+    across_->setHandleWidth(12);
+    across_->setChildrenCollapsible(false);
+    auto* nothing = wrapped();
+    nothing->setAlignment(Qt::AlignCenter);
+    nothing->setText(
+        tr("No sheets yet. A sheet is made for every frame, floor and the keel once the hull has "
+           "<a href=\"frames.count\">frames</a>."));
+    connect(nothing, &QLabel::linkActivated, this, &SheetsPage::hullWanted);
+    sheetsOrWords_->addWidget(across_);
+    sheetsOrWords_->addWidget(nothing);
+    auto* caution = wrapped();
+    caution->setText(tr("%1 <a href=\"more\">All cautions</a>")
+                         .arg(asText(standingCautions().front()).toHtmlEscaped()));
+    caution->setForegroundRole(QPalette::PlaceholderText);
+    connect(caution, &QLabel::linkActivated, this, &SheetsPage::cautionsWanted);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(12, 12, 12, 8);
+    layout->setSpacing(8);
+    layout->addWidget(sheetsOrWords_, 1);
+    layout->addWidget(caution);
+    setFocusProxy(list_);
+    idle_->setInterval(0);
+    connect(idle_, &QTimer::timeout, this, &SheetsPage::learnNext);
+    connect(&desk_, &Desk::projectChanged, this, [this] {
+        if (saving_ != nullptr) stopSaving();
+    });
+    connect(&desk_, &Desk::resultsChanged, this, [this] {
+        stale_ = true;
+        idle_->stop();
+        if (isVisible() || !desk_.isOpen()) refresh();
+    });
+}
+
+SheetsPage::~SheetsPage() = default;
+
+QWidget* SheetsPage::makeList() {
+    auto* card = new Card(tr("Sheets"));
+    list_->setModel(model_);
+    makeReadingTable(*list_);
+    list_->setItemDelegate(new RowDelegate(list_));
+    list_->setSelectionMode(QAbstractItemView::SingleSelection);
+    list_->setAccessibleName(tr("Sheets"));
+    connect(list_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &SheetsPage::showChosen);
+    auto* deeds = new QHBoxLayout;
+    deeds->addWidget(saveAll_);
+    deeds->addWidget(progress_, 1);
+    deeds->addWidget(stop_);
+    deeds->addStretch();
+    progress_->hide();
+    progress_->setAccessibleName(tr("Sheets written"));
+    stop_->hide();
+    connect(saveAll_, &QPushButton::clicked, this, &SheetsPage::askAndSaveAll);
+    connect(stop_, &QPushButton::clicked, this, &SheetsPage::stopSaving);
+    auto* revisions = wrapped();
+    revisions->setText(tr(
+        "A revision code changes whenever anything on its sheet changes, and comes back when the "
+        "change is undone. Paper with another code is out of date."));
+    revisions->setForegroundRole(QPalette::PlaceholderText);
+    card->contents()->addWidget(list_, 1);
+    card->contents()->addWidget(revisions);
+    card->contents()->addLayout(deeds);
+    fitColumns();
+    return card;
+}
+
+QWidget* SheetsPage::makePreview() {
+    auto* card = new Card;
+    auto* head = new QHBoxLayout;
+    auto* words = new QLabel(tr("Paper:"));
+    words->setForegroundRole(QPalette::PlaceholderText);
+    papers_->setAccessibleName(tr("Paper"));
+    head->addWidget(words);
+    head->addWidget(papers_);
+    head->addStretch(1);
+    head->addWidget(before_);
+    head->addWidget(page_);
+    head->addWidget(after_);
+    head->addStretch(1);
+    head->addWidget(print_);
+    head->addWidget(save_);
+    card->contents()->addLayout(head);
+    card->contents()->addWidget(preview_, 1);
+    connect(papers_, &Segments::chosen, this, [this](int paper) {
+        paperChosen_ = true;
+        setPaper(static_cast<PaperSize>(paper));
+    });
+    connect(before_, &QPushButton::clicked, this,
+            [this] { preview_->setPage(preview_->page() - 1); });
+    connect(after_, &QPushButton::clicked, this,
+            [this] { preview_->setPage(preview_->page() + 1); });
+    connect(preview_, &PaperView::pageChanged, this, &SheetsPage::sayPage);
+    connect(print_, &QPushButton::clicked, this, &SheetsPage::askAndPrint);
+    connect(save_, &QPushButton::clicked, this, &SheetsPage::askAndSave);
+    return card;
+}
+
+PaperOptions SheetsPage::options() const {
+    PaperOptions options;
+    options.paper = paper_;
+    options.printed =
+        QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")).toStdString();
+    options.program = program_.toStdString();
+    options.steps = &desk_.journal().steps();
+    return options;
+}
+
+void SheetsPage::showEvent(QShowEvent* event) {
+    if (stale_) refresh();
+    Page::showEvent(event);
+}
+
+void SheetsPage::changeEvent(QEvent* event) {
+    Page::changeEvent(event);
+    if (event->type() == QEvent::FontChange) fitColumns();
+}
+
+void SheetsPage::fitColumns() {
+    const int letter = fontMetrics().averageCharWidth();
+    list_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 10);
+    list_->horizontalHeader()->setSectionResizeMode(SheetsModel::title, QHeaderView::Stretch);
+    list_->setColumnWidth(SheetsModel::revision, letter * 14);
+    list_->setColumnWidth(SheetsModel::pages, letter * 9);
+}
+
+void SheetsPage::refresh() {
+    stale_ = false;
+    if (!paperChosen_) {
+        paper_ = speechOf(desk_.project()).units == UnitSystem::inches ? PaperSize::letter
+                                                                       : PaperSize::a4;
+        papers_->setChoice(static_cast<int>(paper_));
+    }
+    const QModelIndex at = list_->currentIndex();
+    const std::string chosen = at.isValid() ? model_->name(at.row()).id : std::string();
+    model_->show(sheetNames(desk_.project(), *desk_.results()));
+    const bool empty = model_->rowCount() == 0;
+    sheetsOrWords_->setCurrentIndex(empty ? 1 : 0);
+    if (!empty) {
+        int row = std::max(0, model_->rowOf(chosen));
+        for (int i = 0; chosen.empty() && i < model_->rowCount(); ++i) {
+            if (model_->name(i).empty) continue;
+            row = i;  // the first with something to drill
+            break;
+        }
+        list_->setCurrentIndex(model_->index(row, 0));
+    }
+    showChosen();
+    if (!empty) idle_->start();
+}
+
+void SheetsPage::showChosen() {
+    const QModelIndex at = list_->currentIndex();
+    if (!at.isValid() || model_->rowCount() == 0) {
+        preview_->setSheet(std::nullopt);
+    } else {
+        auto sheet = sheetNamed(model_->name(at.row()).id, desk_.project(), *desk_.results(),
+                                desk_.catalogue(), options());
+        if (sheet) model_->tell(at.row(), *sheet);
+        preview_->setSheet(std::move(sheet));
+    }
+    for (QPushButton* button : {print_, save_}) button->setEnabled(preview_->pageCount() > 0);
+    saveAll_->setEnabled(model_->rowCount() > 0 && saving_ == nullptr);
+    sayPage();
+}
+
+/// Makes one more sheet for its revision code, when there is nothing else to do.
+void SheetsPage::learnNext() {
+    const int row = model_->firstUnknown();
+    if (row < 0 || !isVisible() || stale_) {
+        idle_->stop();
+        if (row >= 0) stale_ = true;  // goes on when the page is looked at again
+        return;
+    }
+    const auto sheet = sheetNamed(model_->name(row).id, desk_.project(), *desk_.results(),
+                                  desk_.catalogue(), options());
+    if (!sheet) {
+        idle_->stop();
+        return;
+    }
+    model_->tell(row, *sheet);
+}
+
+void SheetsPage::sayPage() {
+    const int pages = preview_->pageCount();
+    page_->setText(pages == 0 ? QString()
+                              : tr("page %1 of %2").arg(preview_->page() + 1).arg(pages));
+    before_->setEnabled(preview_->page() > 0);
+    after_->setEnabled(preview_->page() + 1 < pages);
+    if (preview_->sheet())
+        preview_->setAccessibleDescription(tr("%1, %2, revision %3")
+                                               .arg(asText(preview_->sheet()->title), page_->text(),
+                                                    asText(preview_->sheet()->revision)));
+}
+
+bool SheetsPage::choose(const std::string& id) {
+    if (stale_) refresh();
+    const int row = model_->rowOf(id);
+    if (row < 0) return false;
+    list_->setCurrentIndex(model_->index(row, 0));
+    return true;
+}
+
+void SheetsPage::setPaper(PaperSize paper) {
+    paper_ = paper;
+    papers_->setChoice(static_cast<int>(paper));
+    showChosen();
+}
+
+void SheetsPage::saveAll(const QString& folder) {
+    if (saving_ != nullptr) return;
+    saving_ = new SaveAll(desk_, options(), folder, this);
+    progress_->setRange(0, std::max(1, saving_->count()));
+    progress_->setValue(0);
+    progress_->show();
+    stop_->show();
+    stop_->setFocus(Qt::OtherFocusReason);
+    saveAll_->setEnabled(false);
+    connect(saving_, &SaveAll::progressed, progress_,
+            [this](int written, int) { progress_->setValue(written); });
+    connect(saving_, &SaveAll::finished, this, [this, folder](bool all) {
+        const QString sheets = counted(saving_->written(), tr("1 sheet"), tr("%1 sheets"));
+        const int of = saving_->count();
+        endSaving();
+        emit done(all ? tr("%1 stand in %2.").arg(sheets, folder)
+                      : tr("Stopped: %1 of %2 stand in %3.").arg(sheets).arg(of).arg(folder));
+    });
+    connect(saving_, &SaveAll::failed, this, [this](const QString& says) {
+        endSaving();
+        emit stopped(says, {});
+    });
+}
+
+void SheetsPage::stopSaving() {
+    if (saving_ != nullptr) saving_->stop();
+}
+
+void SheetsPage::endSaving() {
+    saving_->deleteLater();
+    saving_ = nullptr;
+    progress_->hide();
+    stop_->hide();
+    saveAll_->setEnabled(model_->rowCount() > 0);
+    if (isVisible()) list_->setFocus(Qt::OtherFocusReason);
+}
+
+bool SheetsPage::does(PageCommand command) const {
+    return (command == PageCommand::zoomIn || command == PageCommand::zoomOut ||
+            command == PageCommand::zoomToFit) &&
+           preview_->pageCount() > 0;
+}
+
+void SheetsPage::run(PageCommand command) {
+    if (command == PageCommand::zoomIn) preview_->setZoom(preview_->zoom() * zoomStep);
+    if (command == PageCommand::zoomOut) preview_->setZoom(preview_->zoom() / zoomStep);
+    if (command == PageCommand::zoomToFit) preview_->setZoom(PaperView::leastZoom);
+}
+
+QByteArray SheetsPage::arrangement() const {
+    QByteArray state;
+    QDataStream stream(&state, QIODevice::WriteOnly);
+    stream << across_->saveState() << paperChosen_ << static_cast<int>(paper_);
+    return state;
+}
+
+void SheetsPage::arrange(const QByteArray& state) {
+    QByteArray across;
+    bool chosen = false;
+    int paper = 0;
+    QDataStream stream(state);
+    stream >> across >> chosen >> paper;
+    if (stream.status() != QDataStream::Ok || paper < 0 || paper > 1) return;
+    across_->restoreState(across);
+    paperChosen_ = chosen;
+    if (chosen) {
+        paper_ = static_cast<PaperSize>(paper);
+        papers_->setChoice(paper);
+    }
+}
+
+}  // namespace fayline

@@ -1,0 +1,61 @@
+#include "theme/row_delegate.h"
+
+#include <QHeaderView>
+#include <QPainter>
+#include <QTableView>
+
+#include "theme/colours.h"
+
+namespace fayline {
+namespace {
+
+constexpr int pad = 4;
+
+}  // namespace
+
+QRect RowDelegate::paintGround(QPainter& painter, const QStyleOptionViewItem& option,
+                               const QModelIndex& index) {
+    const Colours colours = coloursFor(option.palette);
+    const bool chosen = option.state.testFlag(QStyle::State_Selected);
+    if (chosen) painter.fillRect(option.rect, colours.chosenRow);
+    painter.setPen(colours.line);
+    painter.drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    if (chosen && index.column() == 0)
+        painter.fillRect(QRect(option.rect.left(), option.rect.top(), 3, option.rect.height()),
+                         option.palette.color(QPalette::Highlight));
+    painter.setPen(option.palette.color(QPalette::Text));
+    painter.setFont(option.font);
+    return option.rect.adjusted(index.column() == 0 ? pad + 2 : pad, 0, -pad, 0);
+}
+
+void RowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                        const QModelIndex& index) const {
+    painter->save();
+    const QRect area = paintGround(*painter, option, index);
+    if (!index.flags().testFlag(Qt::ItemIsEnabled))
+        painter->setPen(coloursFor(option.palette).muted);
+    const QVariant align = index.data(Qt::TextAlignmentRole);
+    painter->drawText(
+        area, align.isValid() ? align.toInt() : static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter),
+        option.fontMetrics.elidedText(index.data(Qt::DisplayRole).toString(), Qt::ElideRight,
+                                      area.width()));
+    painter->restore();
+}
+
+void makeReadingTable(QTableView& table) {
+    table.setSelectionBehavior(QAbstractItemView::SelectRows);
+    table.setSelectionMode(QAbstractItemView::ExtendedSelection);
+    table.setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table.setTabKeyNavigation(false);
+    table.setShowGrid(false);
+    table.setWordWrap(false);
+    table.setCornerButtonEnabled(false);
+    table.setFrameShape(QFrame::NoFrame);
+    table.setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    table.horizontalHeader()->setHighlightSections(false);
+    table.horizontalHeader()->setMinimumSectionSize(40);
+    table.verticalHeader()->hide();
+    table.verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+}
+
+}  // namespace fayline
