@@ -143,6 +143,11 @@ class Side {
                 beyond = std::max(beyond, widthMm(hole.beyond, page::plain, Weight::regular));
             }
         }
+        for (const BenchGuest& guest : in_.guests) {
+            mark = std::max(mark, widthMm(guest.mark, page::figure, Weight::bold));
+            along = std::max(along, widthMm(guest.along, page::figure, Weight::regular));
+            across = std::max(across, widthMm(guest.across, page::figure, Weight::regular));
+        }
         const double tick = widthMm("drilled", page::plain, Weight::bold) + 2.0 * pad_mm;
         t_.mark = flow_.left();
         t_.along = t_.mark + mark + 2.0 * pad_mm;
@@ -157,13 +162,14 @@ class Side {
 
     static double headHeight() { return page::line + 1.5; }
     [[nodiscard]] double groupHeight(const BenchGroup& group) const {
-        return 2.0 + static_cast<double>(linesOf(group).size()) * page::line;
+        return 2.0 + static_cast<double>(linesOf(group, true).size()) * page::line;
     }
-    [[nodiscard]] std::vector<std::pair<std::string, Weight>> linesOf(
-        const BenchGroup& group) const {
+    [[nodiscard]] std::vector<std::pair<std::string, Weight>> linesOf(const BenchGroup& group,
+                                                                      bool again) const {
         std::vector<std::pair<std::string, Weight>> lines;
         const double room = flow_.width() - 2.0 * pad_mm;
-        for (const std::string& one : wrapped(group.title, page::plain, Weight::bold, room))
+        for (const std::string& one :
+             wrapped(group.title + (again ? " (continued)" : ""), page::plain, Weight::bold, room))
             lines.emplace_back(one, Weight::bold);
         for (const std::string& setting : group.setting) {
             for (const std::string& one : wrapped(setting, page::plain, Weight::regular, room))
@@ -202,12 +208,9 @@ class Side {
     void groupHead(const BenchGroup& group, bool again) {
         const double top = flow_.y();
         flow_.down(0.8);
-        bool first = true;
-        for (const auto& [line, weight] : linesOf(group)) {
+        for (const auto& [line, weight] : linesOf(group, again)) {
             flow_.down(page::line);
-            flow_.text({flow_.left() + pad_mm, flow_.y() - 1.2},
-                       first && again ? line + " (continued)" : line, page::plain, weight);
-            first = false;
+            flow_.text({flow_.left() + pad_mm, flow_.y() - 1.2}, line, page::plain, weight);
         }
         flow_.down(1.2);
         // A bar in the margin of the text marks the group, in place of a tint.

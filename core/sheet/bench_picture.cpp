@@ -83,6 +83,11 @@ class Picture {
             extent.add(spot.tip);
         }
         extent.add(in_.datum);
+        // Where nothing lies outside the datum, its name stands there, clear of the timber.
+        const double words = widthMm(in_.datumMark + "  0", page::figure, Weight::bold) + 5.0;
+        beside_ = !in_.spots.empty() && in_.datum.across >= extent.right() - millimetres(1);
+        if (beside_)
+            (in_.acrossRight ? fieldRight_ : fieldLeft_) -= in_.acrossRight ? words : -words;
         const double width = fieldRight_ - fieldLeft_;
         const double above = band_mm + page::figure + 4.0, below = 3.0;
         const double height = bottom_ - top_ - above - below;
@@ -122,6 +127,11 @@ class Picture {
         const double half = widthMm(words, page::figure, Weight::bold) / 2.0;
         flow_.add(Role::label,
                   shape::Mark{at, shape::MarkKind::circle, 2.6, true, Stroke{0.0, {}}});
+        if (beside_) {
+            flow_.text({at.x + (in_.acrossRight ? 3.0 : -3.0), at.y + page::figure / 2.0}, words,
+                       page::figure, Weight::bold, in_.acrossRight ? Across::left : Across::right);
+            return;
+        }
         const double x = std::clamp(at.x, flow_.left() + half + 3.0, flow_.right() - half - 3.0);
         flow_.text({x, at.y - 3.0}, words, page::figure, Weight::bold, Across::centre);
     }
@@ -243,6 +253,7 @@ class Picture {
     const BenchPicture& in_;
     double height_mm_;
     double top_ = 0, bottom_ = 0, fieldLeft_ = 0, fieldRight_ = 0, columnLeft_ = 0, ratio_ = 1;
+    bool beside_ = false;
     Columns columns_;
     DrawScale scale_;
 };

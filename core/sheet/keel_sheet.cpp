@@ -13,9 +13,9 @@ using shape::Across;
 using shape::Weight;
 
 constexpr double gap_mm = 3.5;
-constexpr double signOff_mm = 23.5;
-constexpr double figure_mm = 6.8;
-constexpr double detail_mm = 5.0;
+constexpr double signOff_mm = 22.0;
+constexpr double figure_mm = 7.1;
+constexpr double detail_mm = 5.2;
 constexpr double indent_mm = 4.0;
 
 class Pages {
@@ -86,7 +86,7 @@ class Pages {
         if (flow_.need(height)) head();
         const double top = flow_.y();
         flow_.down(figure_mm);
-        const double base = flow_.y() - 1.3;
+        const double base = flow_.y() - 1.8;
         const auto figure = [&](double x, const std::string& text, Weight weight) {
             flow_.text({x, base}, text, page::figure, weight, Across::left, bolt.id);
         };
@@ -129,10 +129,10 @@ class Pages {
             flow_.text({x, base}, label);
             flow_.rule(base + 0.6, 0.3, x + widthMm(label, page::plain, Weight::regular) + 2.0, to);
         };
-        blank(flow_.left() + 2.0, half - 3.0, top + 12.5, "name");
-        blank(half, flow_.right() - 3.0, top + 12.5, "capacity");
-        blank(flow_.left() + 2.0, half - 3.0, top + 19.0, "date");
-        blank(half, flow_.right() - 3.0, top + 19.0, "signature");
+        blank(flow_.left() + 2.0, half - 3.0, top + 11.8, "name");
+        blank(half, flow_.right() - 3.0, top + 11.8, "capacity");
+        blank(flow_.left() + 2.0, half - 3.0, top + 17.8, "date");
+        blank(half, flow_.right() - 3.0, top + 17.8, "signature");
         flow_.down(signOff_mm - 1.5);
     }
 

@@ -106,9 +106,14 @@ void PageFlow::headOf(const std::string& seen, bool again) {
     double base = page::top + nameLetter_mm;
     const std::string word = sideWord(side_);
     const std::string code = revisionText(revision_);
-    text({left(), base}, head_.name, nameLetter_mm, Weight::bold);
+    const double gap_mm = 5.0;
+    const double room = width() - widthMm(code, page::figure, Weight::bold) - gap_mm -
+                        (word.empty() ? 0.0 : widthMm(word, sideLetter_mm, Weight::bold) + gap_mm);
+    const double letter = std::min(
+        nameLetter_mm, nameLetter_mm * room / widthMm(head_.name, nameLetter_mm, Weight::bold));
+    text({left(), base}, head_.name, letter, Weight::bold);
     if (!word.empty())
-        text({left() + widthMm(head_.name, nameLetter_mm, Weight::bold) + 5.0, base}, word,
+        text({left() + widthMm(head_.name, letter, Weight::bold) + gap_mm, base}, word,
              sideLetter_mm, Weight::bold);
     text({right(), base}, code, page::figure, Weight::bold, Across::right);
     base += 7.5;

@@ -13,7 +13,7 @@ using shape::Across;
 using shape::Weight;
 
 constexpr double plank_mm = 11.0;     ///< the strip's picture; not to scale upright
-constexpr double figure_mm = 6.6;     ///< one row of figures
+constexpr double figure_mm = 6.8;     ///< one row of figures
 constexpr double crossing_mm = 18.0;  ///< least room of one crossing
 constexpr double head_mm = 22.0;      ///< words in front of each row
 

@@ -242,6 +242,13 @@ class Profile {
         // Nuts stay apart however large the letters are.
         const double nut_mm =
             std::clamp(0.5 * boltSpacingMm(), 0.8, 0.75 * std::max(letter_mm, 1.1));
+        for (const ProfileBolt& other : in_.others) {
+            const double breadth_mm =
+                other.diameter ? drawing_.scale->sizeMm(*other.diameter) : 0.0;
+            drawing_.items.push_back(
+                {boltRole(other.status), other.id,
+                 shape::Line{at(other.start), at(other.end), {std::max(0.3, breadth_mm), {}}}});
+        }
         for (const ProfileBolt& bolt : in_.bolts) {
             plan::Rod rod{at(bolt.start), at(bolt.end)};
             if (bolt.diameter) rod.breadthMm = drawing_.scale->sizeMm(*bolt.diameter);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "plan.h"
+#include "section_holes.h"
 #include "sheet/font_metrics.h"
 #include "sheet/marks.h"
 #include "sheet/scale_bar.h"
@@ -80,6 +81,7 @@ class SectionPicture {
         bolts();
         words();
         stops();
+        plan::addSectionHoles(drawing_, in_, format_);
         if (in_.selected) {
             const SizeMm letter{format_.letterMm, format_.letterMm};
             for (DrawItem& item : selectionOf(drawing_, *in_.selected, letter)) {

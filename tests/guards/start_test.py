@@ -23,7 +23,8 @@ echo "fayline $*" >>"$LOG"
 [ "$1" = "${FAIL_ON:-}" ] && echo "half a result" && exit 1
 case "$1" in
     demo) [ -e "$3" ] && exit 1; echo "demo made" >"$3" ;;
-    margins | hull | holes) cat "$2" && echo "result of $1 ${3:-text}" ;;
+    margins | hull | holes | metal) cat "$2" && echo "result of $1 ${3:-text}" ;;
+    sheets) mkdir -p "$4" && echo sheet >"$4/F1.pdf" ;;
     *) echo "window $1" ;;
 esac
 '''
@@ -110,7 +111,8 @@ class StartTest(unittest.TestCase):
         out = self.root / "out"
         self.assertEqual((done.returncode, done.stderr), (0, ""))
         self.assertEqual({path.name for path in out.iterdir()}, {
-            "hollin.fayline", "hollin.sha256", "margins.txt", "margins.csv", "margins.json", "hull.json", "holes.json"})
+            "hollin.fayline", "hollin.sha256", "margins.txt", "margins.csv", "margins.json", "hull.json", "holes.json",
+            "metal.txt", "sheets"})
         self.assertEqual((out / "margins.csv").read_text(), "demo made\nresult of margins --csv\n")
         self.assertEqual((out / "margins.txt").read_text(), "demo made\nresult of margins text\n")
         for path in out.iterdir():

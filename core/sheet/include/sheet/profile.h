@@ -36,6 +36,7 @@ struct ProfileInput {
     std::vector<Point> keel, ballast;  ///< outlines
     std::vector<ProfileFrame> frames;  ///< from forward to aft
     std::vector<ProfileBolt> bolts;
+    std::vector<ProfileBolt> others;  ///< floor to keel and backbone: drawn, not named
     std::optional<Length> waterline;
     std::optional<std::string> selected;
     std::string emptyText = "No hull yet. Enter the offsets, and the side profile appears here.";

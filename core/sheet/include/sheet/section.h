@@ -19,6 +19,16 @@ struct SectionBolt {
     bool operator==(const SectionBolt&) const = default;
 };
 
+/// Any other fastening at the frame; x is not used.
+struct SectionHole {
+    std::string id;
+    Point start, end;  ///< head, point
+    Length diameter;
+    std::optional<Status> status;  ///< none: not checked
+    bool small = false;            ///< one of very many: no sign, no stop of the keyboard
+    bool operator==(const SectionHole&) const = default;
+};
+
 /// One frame's section. Everything may be missing.
 struct SectionInput {
     std::string frame;
@@ -30,6 +40,7 @@ struct SectionInput {
     std::optional<Length> heel;      ///< height of the frame's heel; the keel's top when not known
     std::optional<Length> floorTop;  ///< a floor stands here, its upper face at this height
     std::vector<SectionBolt> bolts;
+    std::vector<SectionHole> holes;
     std::optional<Length> waterline;
     std::optional<std::string> selected;
     std::string emptyText = "No section here yet.";
@@ -38,7 +49,8 @@ struct SectionInput {
 
 /// The section looking aft. Someone who stands forward and looks aft has starboard on the left
 /// hand, so y (to starboard) runs to the left of the drawing; both sides are named on it. The
-/// floor's upper face is drawn level. Stops: the bolts from left to right.
+/// floor's upper face is drawn level. Stops: the bolts from left to right, then the other
+/// fastenings.
 Drawing sectionDrawing(const SectionInput& input, const DrawFormat& format);
 
 /// A chain of points moved inward (to the left of its direction, with y to the right and z up),
