@@ -161,8 +161,7 @@ void Chart::Plot::addAxes(const ChartData& data, const QPalette& palette, const 
     up->setTickCount(5);
     up->applyNiceNumbers();
     up->setLabelFormat(QStringLiteral("%g"));
-    up->setTitleText((data.unit.isEmpty() ? data.up : data.up + QStringLiteral(", ") + data.unit)
-                         .toHtmlEscaped());
+    up->setTitleText((data.unit.isEmpty() ? data.up : data.unit).toHtmlEscaped());
     for (QAbstractAxis* axis :
          {static_cast<QAbstractAxis*>(across), static_cast<QAbstractAxis*>(up)}) {
         axis->setLabelsFont(font);

@@ -3,10 +3,14 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
+#include <map>
+#include <utility>
 
 #include "theme/status.h"
 #include "words/checks.h"
+#include "words/fastenings.h"
 #include "words/materials.h"
+#include "words/things.h"
 #include "words/values.h"
 
 namespace fayline {
@@ -18,37 +22,71 @@ QString tr(const char* words) {
 
 /// Bases further apart than this are said to differ, whatever their statuses.
 constexpr double muchApart = 1.5;
+constexpr std::size_t mostFindings = 12;
 
-const Check* worstTimber(const Results& results, const std::string& id, Basis basis) {
-    const auto checks = checksOf(results, id);
-    const auto found = std::find_if(checks.begin(), checks.end(),
-                                    [&](const Check* check) { return check->basis == basis; });
-    return found == checks.end() ? nullptr : *found;
+/// What a check belongs to in the list: a ballast bolt by itself, other fastenings with their
+/// group, timbers by themselves.
+std::string holderOf(const Check& check) {
+    if (check.group == "ballast") return check.id;
+    if (check.id == check.frame + ".floor") return "timber.floor";
+    if (check.id == check.frame + ".P" || check.id == check.frame + ".S" || check.id == check.frame)
+        return "timber.frame";
+    return check.group;
 }
 
-void judge(Hold& hold, const Results& results, const std::string& id, Basis leading) {
-    hold.check = worstOf(results, {id}, leading);
-    if (hold.check == nullptr) return;
-    const Check& check = *hold.check;
-    hold.status = check.status;
-    hold.verdict = check.margin ? marginWords(check) + QLatin1Char(' ') + statusWord(check.status)
-                                : statusWord(check.status);
-    hold.why = check.margin ? limitStateWords(check.limitState) + QStringLiteral(", ") +
-                                  asText(titleOf(check.loadCase))
-                            : asText(check.why);
+/// The worst of everything checked at one frame, found in one go.
+class Judge {
+  public:
+    Judge(const Results& results, const std::string& frame, Basis leading) : leading_(leading) {
+        for (const Check* check : results.worstFirst) {
+            if (check->frame != frame && check->id != "keel") continue;
+            const std::string holder = check->id == "keel" ? check->id : holderOf(*check);
+            if (counts(*check, leading)) worst_.try_emplace(holder, check);
+            byBasis_.try_emplace({holder, check->basis}, check);
+        }
+    }
 
-    const Basis second = leading == Basis::us ? Basis::ec5 : Basis::us;
-    const Check* first = worstTimber(results, id, leading);
-    const Check* other = worstTimber(results, id, second);
-    if (first == nullptr || other == nullptr || !first->margin || !other->margin) return;
-    const double ratio = *first->margin / *other->margin;
-    if (first->status == other->status && ratio < muchApart && ratio > 1.0 / muchApart) return;
-    hold.dissentMatters = first->status != other->status;
-    hold.dissent = tr("The bases differ: %1 %2 %3, %4 %5 %6 (%7).")
-                       .arg(basisWords(leading), marginWords(*first), statusWord(first->status),
-                            basisWords(second), marginWords(*other), statusWord(other->status),
-                            limitStateWords(other->limitState));
-}
+    [[nodiscard]] bool knows(const std::string& holder) const { return worst_.count(holder) > 0; }
+
+    void judge(Hold& hold, const std::string& holder) const {
+        const auto worst = worst_.find(holder);
+        if (worst == worst_.end()) return;
+        hold.check = worst->second;
+        const Check& check = *hold.check;
+        hold.status = check.status;
+        hold.verdict = check.margin
+                           ? marginWords(check) + QLatin1Char(' ') + statusWord(check.status)
+                           : statusWord(check.status);
+        hold.why = check.margin
+                       ? stateWords(check) + QStringLiteral(", ") + asText(titleOf(check.loadCase))
+                       : asText(check.why);
+        dissent(hold, holder);
+    }
+
+  private:
+    [[nodiscard]] const Check* under(const std::string& holder, Basis basis) const {
+        const auto found = byBasis_.find({holder, basis});
+        return found == byBasis_.end() ? nullptr : found->second;
+    }
+
+    void dissent(Hold& hold, const std::string& holder) const {
+        const Basis second = leading_ == Basis::us ? Basis::ec5 : Basis::us;
+        const Check* first = under(holder, leading_);
+        const Check* other = under(holder, second);
+        if (first == nullptr || other == nullptr || !first->margin || !other->margin) return;
+        const double ratio = *first->margin / *other->margin;
+        if (first->status == other->status && ratio < muchApart && ratio > 1.0 / muchApart) return;
+        hold.dissentMatters = first->status != other->status;
+        hold.dissent = tr("The bases differ: %1 %2 %3, %4 %5 %6 (%7).")
+                           .arg(basisWords(leading_), marginWords(*first),
+                                statusWord(first->status), basisWords(second), marginWords(*other),
+                                statusWord(other->status), stateWords(*other));
+    }
+
+    Basis leading_;
+    std::map<std::string, const Check*> worst_;
+    std::map<std::pair<std::string, Basis>, const Check*> byBasis_;
+};
 
 QString boltSize(const Desk& desk, const PlacedBolt& placed, UnitSystem units) {
     QStringList parts;
@@ -108,10 +146,10 @@ Hold findingHold(const Finding& finding, const Desk& desk) {
     return hold;
 }
 
-Hold floorHold(const Desk& desk, const FramePlace& place, UnitSystem units) {
+Hold floorHold(const Desk& desk, const FramePlace& place, UnitSystem units, const Judge& judge) {
     Hold hold;
     hold.title = tr("Floor timber");
-    QStringList parts{asText(*place.floorKind)};
+    QStringList parts{kindWords(*place.floorKind)};
     if (place.floorSided && place.floorThroat)
         parts.append(tr("%1 × %2").arg(showSize(*place.floorSided, units),
                                        showSize(*place.floorThroat, units)));
@@ -120,9 +158,65 @@ Hold floorHold(const Desk& desk, const FramePlace& place, UnitSystem units) {
             parts.append(shownName(*target->field, *place.floorWood, desk.catalogue()));
     }
     hold.size = parts.join(QStringLiteral(" · "));
+    judge.judge(hold, "timber.floor");
+    if (hold.check != nullptr) return hold;
     hold.verdict = tr("not checked");
     hold.why = tr("its own strength is not worked out");
     return hold;
+}
+
+/// One group of fastenings at a frame, both sides together.
+Hold groupHold(const Desk& desk, const std::string& frame, const std::string& group, int holes,
+               UnitSystem units, const Judge& judge) {
+    Hold hold;
+    hold.title = groupWords(group);
+    const std::string decided = group == "floor" ? "floor_bolt" : group;
+    const auto at = [&](const char* side) {
+        return standingAt(desk.project(), decided, frame, side);
+    };
+    const FasteningDecisions port = at("P");
+    const QString there = summaryWords(port, units);
+    const QString starboard = summaryWords(at("S"), units);
+    QStringList parts;
+    if (!there.isEmpty() || !starboard.isEmpty())
+        parts.append(there == starboard ? there : there + QStringLiteral(" | ") + starboard);
+    if (port.metal) {
+        if (const auto target = findDecision("heel.metal"))
+            parts.append(shownName(*target->field, *port.metal, desk.catalogue()));
+    }
+    if (holes > 0) parts.append(tr("%1 in all").arg(holes));
+    hold.size = parts.join(QStringLiteral(" · "));
+    judge.judge(hold, group);
+    if (hold.check != nullptr) return hold;
+    QStringList open;
+    for (const std::string& name : undecidedOf(port)) {
+        if (const auto target = findDecision(decided + "." + name))
+            open.append(asText(target->field->label));
+    }
+    if (port.count == 0) {
+        hold.verdict = tr("none");
+    } else if (!open.isEmpty()) {
+        hold.verdict = tr("not decided");
+        hold.why = tr("still to decide: %1").arg(open.join(QStringLiteral(", ")));
+    } else {
+        hold.verdict = tr("not checked");
+        if (holes == 0) hold.why = tr("there is no place for it here");
+    }
+    return hold;
+}
+
+void addFindings(std::vector<Hold>& holds, const std::vector<Finding>& findings, const Desk& desk) {
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        if (i == mostFindings) {
+            Hold more;
+            more.title = tr("Layout");
+            more.why = tr("and %1 more findings").arg(findings.size() - mostFindings);
+            more.status = Status::isShort;
+            holds.push_back(std::move(more));
+            return;
+        }
+        holds.push_back(findingHold(findings[i], desk));
+    }
 }
 
 }  // namespace
@@ -130,6 +224,7 @@ Hold floorHold(const Desk& desk, const FramePlace& place, UnitSystem units) {
 std::vector<Hold> holdsAt(const Desk& desk, const std::string& frame) {
     const Results& results = *desk.results();
     const Speech speech = speechOf(desk.project());
+    const Judge judge(results, frame, speech.basis);
     std::vector<Hold> holds;
     std::vector<std::string> here;
     for (const PlacedBolt& placed : results.ballastBolts->placed) {
@@ -138,7 +233,7 @@ std::vector<Hold> holdsAt(const Desk& desk, const std::string& frame) {
         Hold hold;
         hold.title = tr("Ballast bolt %1").arg(asText(placed.id));
         hold.size = boltSize(desk, placed, speech.units);
-        judge(hold, results, placed.id, speech.basis);
+        judge.judge(hold, placed.id);
         holds.push_back(std::move(hold));
     }
     for (const Finding& finding : results.ballastBolts->findings) {
@@ -148,18 +243,38 @@ std::vector<Hold> holdsAt(const Desk& desk, const std::string& frame) {
             });
         if (concerns) holds.push_back(findingHold(finding, desk));
     }
-    if (!here.empty() && worstOf(results, {"keel"}, speech.basis) != nullptr) {
+    if (!here.empty() && judge.knows("keel")) {
         Hold hold;
         hold.title = tr("Keel timber on the ballast");
         hold.size = tr("over its whole length");
-        judge(hold, results, "keel", speech.basis);
+        judge.judge(hold, "keel");
         holds.push_back(std::move(hold));
     }
     const auto& frames = results.structure->frames;
     const auto place = std::find_if(frames.begin(), frames.end(),
                                     [&](const FramePlace& f) { return f.id == frame; });
-    if (place != frames.end() && place->floorKind && *place->floorKind != "none")
-        holds.push_back(floorHold(desk, *place, speech.units));
+    if (place == frames.end()) return holds;
+    const auto number = static_cast<std::size_t>(place - frames.begin());
+    const FrameFastenings* fastenings =
+        number < results.frameFastenings.size() ? results.frameFastenings[number].get() : nullptr;
+    std::map<std::string, int> holes;
+    if (fastenings != nullptr) {
+        for (const Hole& hole : fastenings->holes) ++holes[hole.group];
+    }
+    const bool floor = place->floorKind && *place->floorKind != "none";
+    if (floor) holds.push_back(floorHold(desk, *place, speech.units, judge));
+    for (const char* group : {"heel", "arm", "floor", "plank"}) {
+        const std::string name = group;
+        if ((name == "arm" || name == "floor") && !floor && holes[name] == 0) continue;
+        holds.push_back(groupHold(desk, frame, name, holes[name], speech.units, judge));
+    }
+    if (judge.knows("timber.frame")) {
+        Hold hold;
+        hold.title = tr("Frame");
+        judge.judge(hold, "timber.frame");
+        holds.push_back(std::move(hold));
+    }
+    if (fastenings != nullptr) addFindings(holds, fastenings->findings, desk);
     return holds;
 }
 

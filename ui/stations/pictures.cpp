@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <string_view>
+#include <unordered_map>
 
 #include "words/checks.h"
 #include "words/values.h"
@@ -20,9 +22,38 @@ const Hole* holeOf(const Results& results, const std::string& id) {
     return found == holes.end() ? nullptr : &*found;
 }
 
-Status statusOf(const Results& results, const std::string& id, Basis leading) {
-    const Check* worst = worstOf(results, {id}, leading);
-    return worst == nullptr ? Status::unknown : worst->status;
+/// The worst status of everything checked, by fastening and by frame, found in one go.
+class Standings {
+  public:
+    Standings(const Results& results, Basis leading) {
+        for (const Check* check : results.worstFirst) {
+            if (!counts(*check, leading)) continue;
+            byId_.try_emplace(check->id, check->status);
+            if (!check->frame.empty()) byFrame_.try_emplace(check->frame, check->status);
+        }
+    }
+    [[nodiscard]] std::optional<Status> of(const std::string& id) const { return in(byId_, id); }
+    [[nodiscard]] std::optional<Status> at(const std::string& frame) const {
+        return in(byFrame_, frame);
+    }
+
+  private:
+    using Map = std::unordered_map<std::string_view, Status>;
+    static std::optional<Status> in(const Map& map, const std::string& key) {
+        const auto found = map.find(key);
+        return found == map.end() ? std::nullopt : std::optional(found->second);
+    }
+    Map byId_, byFrame_;
+};
+
+void addOthers(ProfileInput& input, const std::vector<Hole>& holes, const std::string& group,
+               const Standings& standings) {
+    for (const Hole& hole : holes) {
+        if (hole.group != group) continue;
+        // What is not checked has nothing to say, and looks so.
+        input.others.push_back({hole.id, hole.start, hole.end,
+                                standings.of(hole.id).value_or(Status::unloaded), hole.diameter});
+    }
 }
 
 std::vector<Point> keelOutline(const KeelTimber& keel) {
@@ -65,7 +96,7 @@ ProfileFrame profileFrame(const FramePlace& place, const Structure& structure,
 ProfileInput profileOf(const Desk& desk) {
     const Results& results = *desk.results();
     const Structure& structure = *results.structure;
-    const Basis leading = speechOf(desk.project()).basis;
+    const Standings standings(results, speechOf(desk.project()).basis);
     const LoftedSurface* surface = results.hull->surface.get();
     ProfileInput input;
     input.emptyText = said(
@@ -79,21 +110,23 @@ ProfileInput profileOf(const Desk& desk) {
     if (structure.ballast) input.ballast = ballastOutline(structure.joint);
     for (const FramePlace& place : structure.frames) {
         ProfileFrame frame = profileFrame(place, structure, surface);
-        if (const Check* worst = worstAtFrame(results, place.id, leading))
-            frame.worst = worst->status;
+        frame.worst = standings.at(place.id);
         input.frames.push_back(std::move(frame));
     }
     std::stable_sort(input.frames.begin(), input.frames.end(),
                      [](const ProfileFrame& a, const ProfileFrame& b) { return a.x < b.x; });
     for (const Hole& hole : results.ballastBolts->holes)
-        input.bolts.push_back({hole.id, hole.start, hole.end, statusOf(results, hole.id, leading)});
+        input.bolts.push_back(
+            {hole.id, hole.start, hole.end, standings.of(hole.id).value_or(Status::unknown), {}});
+    for (const auto& at : results.frameFastenings) addOthers(input, at->holes, "floor", standings);
+    if (results.backbone) addOthers(input, results.backbone->holes, "backbone", standings);
     return input;
 }
 
 SectionInput sectionOf(const Desk& desk, const std::string& id) {
     const Results& results = *desk.results();
     const Structure& structure = *results.structure;
-    const Basis leading = speechOf(desk.project()).basis;
+    const Standings standings(results, speechOf(desk.project()).basis);
     SectionInput input;
     input.frame = id;
     input.emptyText = said("No section here yet.");
@@ -104,6 +137,7 @@ SectionInput sectionOf(const Desk& desk, const std::string& id) {
         input.side = results.hull->surface->sectionAt(place->x).points;
         input.waterline = results.afloat->waterline;
     }
+    input.planking = desk.project().planking.thickness;
     input.moulded = place->moulded;
     input.floorTop = place->floorTop;
     if (structure.keel) {
@@ -129,12 +163,19 @@ SectionInput sectionOf(const Desk& desk, const std::string& id) {
         if (placed.frame != id) continue;
         const Hole* hole = holeOf(results, placed.id);
         if (hole == nullptr) continue;
-        SectionBolt bolt{placed.id,      hole->start,  hole->end,
-                         hole->diameter, std::nullopt, statusOf(results, placed.id, leading)};
+        SectionBolt bolt{placed.id,    hole->start,
+                         hole->end,    hole->diameter,
+                         std::nullopt, standings.of(placed.id).value_or(Status::unknown)};
         for (const auto& check : results.boltInputs) {
             if (check->id == placed.id && check->washer) bolt.washer = check->washer->diameter;
         }
         input.bolts.push_back(std::move(bolt));
+    }
+    const auto number = static_cast<std::size_t>(place - structure.frames.begin());
+    if (number >= results.frameFastenings.size()) return input;
+    for (const Hole& hole : results.frameFastenings[number]->holes) {
+        input.holes.push_back({hole.id, hole.start, hole.end, hole.diameter, standings.of(hole.id),
+                               hole.group == "plank"});
     }
     return input;
 }

@@ -21,6 +21,7 @@
 #include "theme/card.h"
 #include "theme/segments.h"
 #include "words/checks.h"
+#include "words/things.h"
 #include "words/values.h"
 #include "working/working_panel.h"
 
@@ -153,10 +154,8 @@ void StationsPage::frameChosen(const QString& frame) {
     section_->setAccessibleName(tr("Section at %1, looking aft").arg(frame));
     section_->refresh();
     all_->setVisible(!frame.isEmpty());
-    holds_->setEmptyText(
-        frame.isEmpty()
-            ? tr("No frame is chosen.")
-            : tr("No ballast bolt and no floor at %1. Nothing is checked here.").arg(frame));
+    holds_->setEmptyText(frame.isEmpty() ? tr("No frame is chosen.")
+                                         : tr("Nothing holds at %1 yet.").arg(frame));
     holds_->setHolds(holdsAt(desk_, frame.toStdString()), desk_.results());
     if (!fromSketch_) profile_->setSelected(frame);
     if (side_->currentIndex() == detailsSide &&
@@ -169,6 +168,7 @@ void StationsPage::sketchChose(const QString& id) {
     for (const PlacedBolt& placed : desk_.results()->ballastBolts->placed) {
         if (placed.id == id.toStdString()) frame = asText(placed.frame);
     }
+    if (frame.startsWith(QLatin1Char('F'))) frame = frame.section(QLatin1Char('.'), 0, 0);
     fromSketch_ = true;
     grid_->settleEditor();
     grid_->setFrame(frame);
@@ -265,10 +265,10 @@ void StationsPage::say(const QString& says) {
 QString StationsPage::tipFor(const QString& id) const {
     const std::string place = id.toStdString();
     const Basis leading = speechOf(desk_.project()).basis;
-    const bool bolt = id.startsWith(QLatin1Char('K'));
-    const Check* worst = bolt ? worstOf(*desk_.results(), {place}, leading)
-                              : worstAtFrame(*desk_.results(), place, leading);
-    const QString name = bolt ? tr("Ballast bolt %1").arg(id) : id;
+    const bool frameItself = model_->rowOf(id) >= 0;
+    const Check* worst = frameItself ? worstAtFrame(*desk_.results(), place, leading)
+                                     : worstOf(*desk_.results(), {place}, leading);
+    const QString name = frameItself ? id : thingTitle(place);
     return worst == nullptr ? name : tr("%1: %2").arg(name, checkLine(*worst));
 }
 

@@ -44,6 +44,56 @@ DemoFile::DemoFile() {
     if (!made) throw std::runtime_error(made.error().line());
 }
 
+Typed everyGroup() {
+    Typed typed{{"planking.wood", "white_oak"},
+                {"planking.thickness", "1 1/8 in"},
+                {"planking.strakes", "14"},
+                {"frames.heel_detail", "socketed"},
+                {"butt.kind", "wood_screw"},
+                {"butt.count", "4"},
+                {"butt.gauge", "14"},
+                {"butt.length", "2 1/2 in"},
+                {"B.stem_to_keel.kind", "bolt"},
+                {"B.stem_to_keel.count", "3"},
+                {"B.stem_to_keel.diameter", "5/8 in"},
+                {"B.stem_to_keel.metal", "c65500_h02"},
+                {"B.stem_to_keel.fore_x", "2400 mm"},
+                {"B.stem_to_keel.fore_height", "900 mm"},
+                {"B.stem_to_keel.aft_x", "3200 mm"},
+                {"B.stem_to_keel.aft_height", "860 mm"}};
+    const auto screws = [&](const std::string& group, const char* count, const char* gauge,
+                            const char* length) {
+        typed.emplace_back(group + ".kind", "wood_screw");
+        typed.emplace_back(group + ".count", count);
+        typed.emplace_back(group + ".gauge", gauge);
+        typed.emplace_back(group + ".length", length);
+        typed.emplace_back(group + ".metal", "c65500_h02");
+    };
+    screws("heel", "2", "No. 14", "3 in");
+    screws("plank", "2", "No. 12", "2 1/4 in");
+    screws("hood", "4", "No. 12", "2 1/4 in");
+    screws("garboard", "9", "No. 12", "2 1/4 in");
+    typed.insert(typed.end(), {{"arm.kind", "bolt"},
+                               {"arm.count", "3"},
+                               {"arm.diameter", "3/8 in"},
+                               {"arm.metal", "c65500_h02"},
+                               {"floor_bolt.kind", "drift"},
+                               {"floor_bolt.count", "2"},
+                               {"floor_bolt.diameter", "1/2 in"},
+                               {"floor_bolt.length", "10 in"},
+                               {"floor_bolt.metal", "c65500_h02"}});
+    return typed;
+}
+
+void decideFastenings(const QString& path) {
+    Desk desk(deskSetup());
+    if (const auto opened = desk.open(path); !opened)
+        throw std::runtime_error(opened.error().line());
+    if (const auto done = desk.decide(everyGroup()); !done)
+        throw std::runtime_error(done.error().line());
+    desk.close();
+}
+
 QString decided(const Desk& desk, const char* what) {
     const auto found = desk.journal().decided().find(what);
     return found == desk.journal().decided().end() ? QString()

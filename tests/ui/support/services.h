@@ -28,6 +28,11 @@ class DemoFile {
     QTemporaryDir folder_;
 };
 
+/// What a builder would decide for every group of fastenings of the demo hull: name and text.
+Typed everyGroup();
+/// Decides that in a project file that nobody has open.
+void decideFastenings(const QString& path);
+
 /// The text decided now; "" where the rule stands.
 QString decided(const Desk& desk, const char* what);
 

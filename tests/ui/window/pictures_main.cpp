@@ -14,6 +14,7 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     const QDir folder(argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("."));
     const test::DemoFile demo;
+    test::decideFastenings(demo.path());
     const QString project = argc > 2 ? QString::fromLocal8Bit(argv[2]) : demo.path();
     std::vector<PictureWish> wishes;
     for (const bool dark : {false, true}) {
