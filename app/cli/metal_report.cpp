@@ -79,6 +79,7 @@ std::string metalCsv(const Session& session) {
     for (const TakeOffLine& line : takeOffFor(session).lines) {
         const Json json = lineJson(line);
         std::vector<std::string> cells;
+        cells.reserve(names.size());
         for (const std::string& name : names) cells.push_back(cell(json[name]));
         text += csvLine(cells);
     }

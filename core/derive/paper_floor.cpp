@@ -9,7 +9,7 @@ namespace {
 
 /// "1-1/4 P", "1-1/4 S", "0": athwartships from the centreline nick.
 std::string athwart(const PaperContext& paper, Length y) {
-    const std::string figure = paper.unit.setOut(abs(y));
+    std::string figure = paper.unit.setOut(abs(y));
     if (figure == "0") return figure;
     return figure + (y < Length{} ? " P" : " S");
 }

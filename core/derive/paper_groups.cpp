@@ -164,6 +164,7 @@ std::vector<std::string> findingsOf(const PaperContext& paper,
         }
     }
     std::vector<std::string> lines;
+    lines.reserve(told.size());
     for (const Told& one : told) lines.push_back(toldLine(paper, one));
     return lines;
 }
@@ -242,11 +243,11 @@ std::string marginsFor(const PaperContext& paper, const std::vector<const Hole*>
     }
     if (worst == nullptr) return "none worked out yet for these fastenings.";
     const auto mark = paper.marks.find(worst->id);
-    const std::string words = (mark == paper.marks.end() ? worst->id : mark->second) + " " +
-                              paper_text::checkWords(*worst);
+    std::string words = (mark == paper.marks.end() ? worst->id : mark->second) + " " +
+                        paper_text::checkWords(*worst);
     switch (worst->status) {
         case Status::isShort:
-            return "SHORT: " + words + ". Do not fasten until this is decided.";
+            return "SHORT: " + words + ": do not fasten yet.";
         case Status::unknown:
             return "UNKNOWN: " + words + ".";
         case Status::near:

@@ -13,7 +13,7 @@ namespace {
 using paper_text::plain;
 
 std::string offLine(const PaperContext& paper, Length y) {
-    const std::string figure = paper.unit.setOut(abs(y));
+    std::string figure = paper.unit.setOut(abs(y));
     if (figure == "0") return figure;
     return figure + (y < Length{} ? " P" : " S");
 }

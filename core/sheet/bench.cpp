@@ -282,12 +282,12 @@ class Side {
         flow_.down(1.5);
     }
 
-    static double heightOfFound() { return page::line + 9.0 + 1.0; }
+    static double heightOfFound() { return page::line + 8.5 + 0.6; }
 
     /// Lines for knots, checks, and holes that had to move.
     void found() {
         flow_.need(heightOfFound());
-        flow_.down(1.0 + page::line);
+        flow_.down(0.6 + page::line);
         flow_.text({flow_.left(), flow_.y() - 1.3},
                    "Knots, checks, holes moved (mark, how far along and across, why):");
         double y = flow_.y() + 8.0;

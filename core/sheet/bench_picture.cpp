@@ -153,6 +153,7 @@ class Picture {
         const double first = top_ + band_mm + page::plain + 2.8 + page::figure / 2.0;
         const double last = bottom_ - 2.5 - page::figure / 2.0;
         std::vector<double> at;
+        at.reserve(order.size());
         for (const BenchSpot* spot : order)
             at.push_back(std::max(height(spot), at.empty() ? first : at.back() + pitch_mm));
         double limit = last;

@@ -14,7 +14,7 @@ namespace page {
 inline constexpr double left = 19.0, right = 11.0, top = 8.0, bottom = 8.0;
 inline constexpr double plain = plainLetter.height;
 inline constexpr double figure = settingOutLetter.height;
-inline constexpr double line = 5.5;  ///< from one line of plain text to the next
+inline constexpr double line = 5.4;  ///< from one line of plain text to the next
 }  // namespace page
 
 /// What every sheet says at its head, for its code: not when it was printed, nor by which program.

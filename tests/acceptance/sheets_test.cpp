@@ -45,7 +45,7 @@ struct Row {
 std::vector<Row> rowsOf(const Folder& folder, const std::string& dir) {
     std::vector<Row> rows;
     const auto lines = linesOf(bytesOf(folder / dir + "/sheets.csv"));
-    EXPECT_EQ(lines.front(), "sheet,file,page,side,revision");
+    EXPECT_EQ(lines.front(), "sheet,file,page,side,revision\r") << "RFC 4180 line ends";
     for (std::size_t i = 1; i < lines.size(); ++i) {
         std::smatch m;
         const bool fits = std::regex_match(

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <random>
 #include <regex>
 #include <set>
 
@@ -56,6 +57,30 @@ TEST(PaperHoles, CountIsTheTakeOffs) {
     const PaperHull hull;
     const TakeOff takeOff = takeOffOf(hull.project, *hull.results, *test::shippedCatalogue());
     EXPECT_EQ(static_cast<std::size_t>(takeOff.count), drilled(hull.sheets()).size());
+}
+
+TEST(PaperHoles, CountsAgreeWhateverIsDecided) {
+    std::mt19937 dice(11);
+    const auto pick = [&](std::initializer_list<const char*> of) {
+        return std::string(*(of.begin() + static_cast<std::ptrdiff_t>(dice() % of.size())));
+    };
+    for (int round = 0; round < 12; ++round) {
+        Decisions more;
+        for (const char* group : {"heel", "arm", "floor_bolt", "plank", "F4.heel", "F6.P.arm",
+                                  "F7.S.arm", "strake2.plank"}) {
+            const std::string name = group;
+            more.emplace_back(name + ".count", pick({"0", "1", "2", "3", "5"}));
+            more.emplace_back(name + ".kind", pick({"bolt", "drift", "rivet"}));
+            more.emplace_back(name + ".diameter", pick({"3/8 in", "10 mm", "1/2 in"}));
+            more.emplace_back(name + ".length", pick({"4 in", "150 mm"}));
+        }
+        more.emplace_back("bolts.count", pick({"3", "5", "8"}));
+        const PaperHull hull(more);
+        const auto sheets = hull.sheets();
+        EXPECT_EQ(drilled(sheets), holeIds(*hull.results)) << "round " << round;
+        const TakeOff takeOff = takeOffOf(hull.project, *hull.results, *test::shippedCatalogue());
+        EXPECT_EQ(static_cast<std::size_t>(takeOff.count), holeIds(*hull.results).size());
+    }
 }
 
 TEST(PaperFrame, EachHoleStandsOnceInTheTableAndOnceInTheDrawing) {
