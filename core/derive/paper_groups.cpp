@@ -254,8 +254,9 @@ std::string marginsFor(const PaperContext& paper, const std::vector<const Hole*>
             return "near: " + words + ".";
         case Status::outside:
             return "outside the formula's range: " + words + ".";
-        case Status::ok:
         case Status::unloaded:
+            return "no load on these in any case worked out.";
+        case Status::ok:
             return "worst here: " + words + ".";
     }
     return words;

@@ -59,8 +59,10 @@ std::string shortWords(const Check& check) {
                               : check.basis == Basis::ec5 ? " EC5"
                                                           : "";
     return std::string(letterFor(check.status)) +
-           (check.margin ? marginText(*check.margin) : "not known") + " " +
-           plain(nameOf(check.limitState)) + basis;
+           (check.margin                       ? marginText(*check.margin)
+            : check.status == Status::unloaded ? "no load on"
+                                               : "not known") +
+           " " + plain(nameOf(check.limitState)) + basis;
 }
 
 /// The worst of one bolt by the leading basis, with its case; and by the other.

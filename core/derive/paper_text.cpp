@@ -52,7 +52,9 @@ std::string fastening(const Hole& hole, const Unit& unit) {
 }
 
 std::string checkWords(const Check& check) {
-    std::string words = check.margin ? marginText(*check.margin) : "not known";
+    std::string words = check.margin                       ? marginText(*check.margin)
+                        : check.status == Status::unloaded ? "no load,"
+                                                           : "not known,";
     words += " " + plain(nameOf(check.limitState));
     if (check.basis != Basis::metal) words += check.basis == Basis::us ? " (US)" : " (Eurocode 5)";
     return words + ", " + plain(nameOf(check.loadCase));

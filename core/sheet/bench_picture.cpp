@@ -66,8 +66,8 @@ class Picture {
         columnLeft_ = in_.acrossRight ? flow_.right() - taken : flow_.left() + 3.0;
         fit();
         timbers();
-        datum();
         if (marks) marksBeside();
+        datum();
         words();
         flow_.down(height_mm_);
     }
@@ -127,13 +127,21 @@ class Picture {
         const double half = widthMm(words, page::figure, Weight::bold) / 2.0;
         flow_.add(Role::label,
                   shape::Mark{at, shape::MarkKind::circle, 2.6, true, Stroke{0.0, {}}});
+        shape::Text name;
+        name.text = words;
+        name.letterMm = page::figure;
+        name.weight = Weight::bold;
+        name.cleared = true;
         if (beside_) {
-            flow_.text({at.x + (in_.acrossRight ? 3.0 : -3.0), at.y + page::figure / 2.0}, words,
-                       page::figure, Weight::bold, in_.acrossRight ? Across::left : Across::right);
-            return;
+            name.anchor = {at.x + (in_.acrossRight ? 3.0 : -3.0), at.y + page::figure / 2.0};
+            name.across = in_.acrossRight ? Across::left : Across::right;
+        } else {
+            const double x =
+                std::clamp(at.x, flow_.left() + half + 3.0, flow_.right() - half - 3.0);
+            name.anchor = {x, at.y - 3.0};
+            name.across = Across::centre;
         }
-        const double x = std::clamp(at.x, flow_.left() + half + 3.0, flow_.right() - half - 3.0);
-        flow_.text({x, at.y - 3.0}, words, page::figure, Weight::bold, Across::centre);
+        flow_.add(Role::label, name);
     }
 
     /// Marks from the top down as the holes lie, moved apart until they do not touch.
