@@ -104,6 +104,7 @@ Json checkJson(const Check& check) {
     json["id"] = check.id;
     json["frame"] = textOrNull(check.frame);
     json["group"] = check.group;
+    json["stands"] = check.stands;
     json["case"] = nameOf(check.loadCase);
     json["basis"] = nameOf(check.basis);
     json["limit_state"] = nameOf(check.limitState);
@@ -224,20 +225,26 @@ std::string marginsText(const Session& session) {
     for (const Missing& m : results.missing) text += "missing: " + m.says + " (" + m.what + ")\n";
     if (!results.missing.empty()) text += "\n";
     if (!results.worstFirst.empty()) {
-        text += padded("margin", 9) + padded("status", 10) + padded("what", 7) +
+        text += padded("margin", 9) + padded("status", 10) + padded("what", 18) +
                 padded("frame", 7) + padded("limit state", 13) + padded("basis", 7) +
                 padded("case", 22) + padded("demand", 12) + "can carry\n";
     }
+    constexpr std::size_t most = 200;
+    std::size_t shown = 0;
     for (const Check* check : results.worstFirst) {
-        if (check->status == Status::unloaded) continue;
+        if (check->status == Status::unloaded || ++shown > most) continue;
         text += padded(check->margin ? marginText(*check->margin) : "—", 9) +
-                padded(std::string(nameOf(check->status)), 10) + padded(check->id, 7) +
+                padded(std::string(nameOf(check->status)), 10) + padded(check->id, 18) +
                 padded(check->frame.empty() ? "—" : check->frame, 7) +
                 padded(std::string(nameOf(check->limitState)), 13) +
                 padded(std::string(nameOf(check->basis)), 7) +
                 padded(std::string(nameOf(check->loadCase)), 22) +
                 padded(check->demand ? displayForce(*check->demand, units) : "—", 12) +
                 (check->working ? displayForce(*check->working, units) : check->why) + "\n";
+    }
+    if (shown > most) {
+        text += "and " + std::to_string(shown - most) +
+                " more that hold better; --csv and --json list every one\n";
     }
     if (!results.cases.empty()) text += "\nEquilibrium, what is left over of each case:\n";
     for (const auto& loads : results.cases) {

@@ -132,19 +132,52 @@ double targetOf(const Project& project, ConsequenceClass consequence) {
     return found == project.classTarget.end() ? usualTarget(consequence) : found->second;
 }
 
+namespace {
+
+/// Without ballast the boat stands on her keel alone, evenly along it.
+void standOnKeel(const Structure& structure, BallastLoadInput& input) {
+    constexpr int slices = 100;
+    const Length from = structure.keel->from;
+    const Length step = (structure.keel->to - from) / static_cast<double>(slices);
+    for (int i = 0; i < slices; ++i) {
+        input.bed.push_back(
+            {from + (static_cast<double>(i) + 0.5) * step, step, Length{}, LineMass::fromSi(1.0)});
+    }
+    input.centre = {from + (slices / 2.0) * step, Length{}, Length{}};
+    if (const auto under = keelUndersideAt(*structure.keel, input.centre.x)) {
+        input.centre.z = *under;
+        input.axisHeight = *under;
+    }
+    for (const FramePlace& frame : structure.frames) {
+        if (frame.floorX && keelTopAt(*structure.keel, frame.x))
+            input.frames.push_back({frame.id, *frame.floorX});
+    }
+}
+
+}  // namespace
+
 BallastLoadInput ballastLoadInput(const Project& project, const Structure& structure,
                                   const BallastBoltLayout& layout, const Materials& materials,
                                   Mass boat) {
     BallastLoadInput input;
+    input.boat = boat;
+    if (!structure.keel) return input;
+    input.timberDepth = structure.keel->moulded;
+    if (const Wood* wood = findWood(materials, project.keel.wood))
+        input.acrossGrain = wetAcrossGrain(*wood).value_or(Stress{});
+    if (!structure.ballast) {
+        standOnKeel(structure, input);
+        return input;
+    }
     const BallastPlace& ballast = *structure.ballast;
     input.ballast = ballast.mass;
     input.centre = ballast.centre;
     input.axisHeight = ballast.jointHeight;
-    input.boat = boat;
     input.bed = structure.bed;
-    input.timberDepth = structure.keel->moulded;
-    if (const Wood* wood = findWood(materials, project.keel.wood))
-        input.acrossGrain = wetAcrossGrain(*wood).value_or(Stress{});
+    input.foot = ballast.centre.z;
+    for (const JointSection& section : structure.joint)
+        input.foot = min(input.foot, section.ballastBottom);
+    if (!structure.joint.empty()) input.foreEnd = structure.joint.front().x;
     for (const FramePlace& frame : structure.frames) {
         const bool bears =
             std::any_of(layout.placed.begin(), layout.placed.end(), [&](const PlacedBolt& bolt) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "check_stage.h"
 #include "derive/memo.h"
 #include "layout_stage.h"
 #include "stages.h"
@@ -45,6 +46,7 @@ struct Deriver::Memory {
     Memo<std::string, BoltCheckInput, BoltCheckInput> boltInputs;
     Memo<std::string, BoltChecksKey, std::vector<Check>> boltChecks;
     Memo<int, BedChecksKey, std::vector<Check>> bedChecks;
+    CheckMemory frameChecks;
 
     void nextGeneration() {
         materials.nextGeneration();
@@ -57,6 +59,7 @@ struct Deriver::Memory {
         boltInputs.nextGeneration();
         boltChecks.nextGeneration();
         bedChecks.nextGeneration();
+        frameChecks.nextGeneration();
     }
 };
 
@@ -75,6 +78,10 @@ void sortWorstFirst(Results& results) {
     }
     std::sort(results.worstFirst.begin(), results.worstFirst.end(),
               [](const Check* a, const Check* b) { return worseThan(*a, *b); });
+    for (const Check* check : results.worstFirst) {
+        results.byFrame[check->frame].push_back(check);
+        results.byId[check->id].push_back(check);
+    }
 }
 
 void add(Problems& to, const Problems& from) {
@@ -126,15 +133,16 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
     results->ballastBolts =
         memory.layout.get(0, std::move(plan.layout), layOutBallastBolts, runs.layout);
     layOutFastenings(project, *materials, *catalogue_, memory.fastenings, *results);
-    if (!structure.ballast) return results;
     const auto boat = boatMass(project, *results->afloat);
     if (!boat)
         results->missing.push_back({"hull.displacement", "the boat's displacement, for grounding"});
 
-    const BallastLoadInput load = ballastLoadInput(project, structure, *results->ballastBolts,
-                                                   *materials, boat.value_or(Mass{}));
+    BallastLoadInput load = ballastLoadInput(project, structure, *results->ballastBolts, *materials,
+                                             boat.value_or(Mass{}));
+    if (results->afloat->body) load.waterline = results->afloat->body->wettedLength;
     for (const LoadCase loadCase : allCases) {
-        if (loadCase == LoadCase::groundingUp && !boat) continue;
+        if (!structure.keel || (!structure.ballast && !needsNoBallast(loadCase))) continue;
+        if (weighsTheBoat(loadCase) && !boat) continue;
         results->cases.push_back(memory.loads.get(
             static_cast<int>(loadCase), LoadKey{load, loadCase, caseSettings(project, loadCase)},
             [](const LoadKey& key) { return ballastLoads(key.input, key.loadCase, key.settings); },
@@ -149,7 +157,7 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
             [](const BoltCheckInput& in) { return in; }, uncounted);
         results->boltInputs.push_back(input);
         for (const auto& loads : results->cases) {
-            if (!loads->settled) continue;
+            if (!loads->settled || !loadsTheKeel(loads->loadCase)) continue;
             BoltChecksKey key{*input, loads->bolts[i], loads->loadCase, loads->settings};
             results->checkSets.push_back(memory.boltChecks.get(
                 placed.id + "/" + std::string(nameOf(loads->loadCase)), std::move(key),
@@ -160,29 +168,26 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
         }
     }
     for (const auto& loads : results->cases) {
-        if (!results->keelWood || !loads->settled || !loads->carried) continue;
+        if (!results->keelWood || !loads->settled || !loads->carried || !loads->bed) continue;
         results->checkSets.push_back(memory.bedChecks.get(
             static_cast<int>(loads->loadCase),
             BedChecksKey{*results->keelWood, loads, targetOf(project, ConsequenceClass::keel)},
             [](const BedChecksKey& k) { return checkBallastBed(k.wood, *k.loads, k.target); },
             runs.checks));
     }
+    checkFrames(project, *materials, memory.frameChecks, *results);
     sortWorstFirst(*results);
     return results;
 }
 
 std::vector<const Check*> checksOf(const Results& results, const std::string& id) {
-    std::vector<const Check*> found;
-    std::copy_if(results.worstFirst.begin(), results.worstFirst.end(), std::back_inserter(found),
-                 [&](const Check* c) { return c->id == id; });
-    return found;
+    const auto found = results.byId.find(id);
+    return found == results.byId.end() ? std::vector<const Check*>{} : found->second;
 }
 
 std::vector<const Check*> checksAtFrame(const Results& results, const std::string& frame) {
-    std::vector<const Check*> found;
-    std::copy_if(results.worstFirst.begin(), results.worstFirst.end(), std::back_inserter(found),
-                 [&](const Check* c) { return c->frame == frame; });
-    return found;
+    const auto found = results.byFrame.find(frame);
+    return found == results.byFrame.end() ? std::vector<const Check*>{} : found->second;
 }
 
 std::vector<const Hole*> allHoles(const Results& results) {
@@ -214,13 +219,13 @@ std::vector<const Finding*> allFindings(const Results& results) {
 std::optional<Trace> explain(const Results& results, const Check& check) {
     const auto loads = std::find_if(results.cases.begin(), results.cases.end(),
                                     [&](const auto& l) { return l->loadCase == check.loadCase; });
-    if (loads == results.cases.end()) return std::nullopt;
+    if (loads == results.cases.end()) return explainAtFrame(results, check);
     if (check.id == "keel" && results.keelWood)
         return explainBallastBed(*results.keelWood, **loads, check);
     for (const auto& input : results.boltInputs) {
         if (input->id == check.id) return explainBallastBolt(*input, **loads, check);
     }
-    return std::nullopt;
+    return explainAtFrame(results, check);
 }
 
 std::vector<std::string> standingCautions() {

@@ -86,57 +86,165 @@ void shareMoment(const BallastLoadInput& input, double lee, Moment moment, CaseL
         forces.force.z = section.tension[i];
         forces.demandAxial = section.tension[i] * forces.envelope;
     }
-    loads.bed =
-        BedForces{section.contact, lee * section.contactAt, lee * section.neutral, section.highest};
+    loads.bed = BedForces{section.contact, lee * section.contactAt, lee * section.neutral,
+                          section.highest, std::nullopt};
 }
 
-void knockdown(const BallastLoadInput& input, CaseLoads& loads) {
-    const double lee = loads.loadCase == LoadCase::knockdownStarboard ? 1.0 : -1.0;
-    const Force weight = input.ballast * standardGravity * loads.settings.factor;
-    const Length arm = input.axisHeight - input.centre.z;
-    loads.total.y = lee * weight;
-    loads.totalMoment.x = lee * (weight * arm);
-    loads.frames = frameShares(input, loads.totalMoment.x, loads.total.y, Force{});
-    if (input.bolts.empty()) return;
-    shareMoment(input, lee, weight * arm, loads);
+/// What the load is about: the keel axis at the place of the ballast's centre.
+Point originOf(const BallastLoadInput& input) {
+    return {input.centre.x, Length{}, input.axisHeight};
+}
+
+MomentVector momentAbout(const Point& origin, const Point& at, const ForceVector& force) {
+    const Length x = at.x - origin.x;
+    const Length y = at.y - origin.y;
+    const Length z = at.z - origin.z;
+    return {y * force.z - z * force.y, z * force.x - x * force.z, x * force.y - y * force.x};
+}
+
+/// Sideways force, shared so that it also turns the ballast about no other axis.
+void shareSideways(Force total, CaseLoads& loads) {
     for (BoltForces& forces : loads.bolts) {
-        forces.lateral = weight / static_cast<double>(loads.bolts.size());
-        forces.force.y = -lee * forces.lateral;
-        forces.demandLateral = forces.lateral * forces.envelope;
+        const Force own = forces.shareRigid * total;
+        forces.force.y -= own;
+        forces.lateral = abs(own);
+        forces.demandLateral =
+            std::max(forces.shareTributary, std::abs(forces.shareRigid)) * abs(total);
     }
 }
 
-void groundingUp(const BallastLoadInput& input, CaseLoads& loads) {
+/// Weight hanging on the bolts, added to what a moment puts there: a state in balance, on the safe
+/// side of the true one.
+void shareHanging(Force total, CaseLoads& loads) {
+    for (BoltForces& forces : loads.bolts) {
+        forces.force.z += forces.shareRigid * total;
+        forces.demandAxial += std::max(forces.shareTributary, std::abs(forces.shareRigid)) * total;
+    }
+}
+
+void tip(const BallastLoadInput& input, CaseLoads& loads) {
+    const double lee = loads.totalMoment.x < Moment{} ? -1.0 : 1.0;
+    loads.frames =
+        frameShares(input, loads.totalMoment.x, loads.total.y, min(Force{}, loads.total.z));
+    if (input.bolts.empty()) return;
+    shareMoment(input, lee, abs(loads.totalMoment.x), loads);
+    shareSideways(loads.total.y, loads);
+    if (loads.total.z < Force{}) shareHanging(-loads.total.z, loads);
+}
+
+constexpr double sine30 = 0.5;
+constexpr double cosine30 = 0.86602540378443865;
+
+/// Knocked down flat, or heeled 30 degrees with the ballast hanging as well as tipping.
+void heeled(const BallastLoadInput& input, double lee, bool flat, CaseLoads& loads) {
+    const Force weight = input.ballast * standardGravity * loads.settings.factor;
+    loads.total.y = lee * (flat ? 1.0 : sine30) * weight;
+    if (!flat) loads.total.z = -cosine30 * weight;
+    loads.totalMoment = momentAbout(originOf(input), loads.at, loads.total);
+    tip(input, loads);
+}
+
+/// A quarter of the weight above, sideways at the ballast's foot: judgement.
+constexpr double sidewaysPart = 0.25;
+
+void pushedSideways(const BallastLoadInput& input, double towards, CaseLoads& loads) {
+    const Force above = max(Mass{}, input.boat - input.ballast) * standardGravity;
+    loads.at = {input.centre.x, Length{}, input.foot};
+    loads.total.y = towards * sidewaysPart * loads.settings.factor * above;
+    loads.totalMoment = momentAbout(originOf(input), loads.at, loads.total);
+    tip(input, loads);
+}
+
+/// Factor on the weight above, growing with waterline length (ISO 12215-9:2012 load case 4, from
+/// memory).
+double bluntness(Length waterline) {
+    const double part = std::clamp((waterline.si() - 10.0) / 10.0, 0.0, 1.0);
+    return 1.2 + part * (3.0 - 1.2);
+}
+
+/// A blow on the fore end: the ballast tips about the after end of the joint, bolts pull in
+/// proportion to their distance from it.
+void groundingAft(const BallastLoadInput& input, CaseLoads& loads) {
+    const Force above = max(Mass{}, input.boat - input.ballast) * standardGravity;
+    loads.at = {input.foreEnd, Length{}, input.foot};
+    loads.total.x = bluntness(input.waterline) * loads.settings.factor * above;
+    loads.totalMoment = momentAbout(originOf(input), loads.at, loads.total);
+    loads.frames = frameShares(input, Moment{}, Force{}, Force{});
+    if (input.bolts.empty() || input.bed.empty()) return;
+    const auto count = static_cast<double>(input.bolts.size());
+    const Length pivot = input.bed.back().x + input.bed.back().length / 2.0;
+    Length height;
+    Area squares;
+    for (const LoadedBolt& bolt : input.bolts) {
+        height += bolt.joint.z / count;
+        const Length lever = max(Length{}, pivot - bolt.joint.x);
+        squares += lever * lever;
+    }
+    const Moment moment = (height - input.foot) * loads.total.x;
+    Force pressed;
+    for (BoltForces& forces : loads.bolts) {
+        const Length lever = max(Length{}, pivot - forces.point.x);
+        if (squares.si() > 0) forces.elastic = moment * lever / squares;
+        forces.force.x = -loads.total.x / count;
+        forces.force.z = forces.elastic;
+        forces.lateral = forces.demandLateral = loads.total.x / count;
+        forces.demandAxial = forces.elastic;
+        pressed += forces.elastic;
+    }
+    loads.bed = BedForces{pressed, Length{}, Length{}, Stress{}, pivot};
+}
+
+/// The boat stands on her ballast: aground upright, or ashore.
+void standing(const BallastLoadInput& input, CaseLoads& loads) {
     const Force push =
         max(Mass{}, input.boat - input.ballast) * standardGravity * loads.settings.factor;
     loads.total.z = push;
     loads.frames = frameShares(input, Moment{}, Force{}, push);
+    // The hull stands on her floors evenly, however the ballast is shaped.
+    for (FrameShare& frame : loads.frames)
+        frame.tributary = 1.0 / static_cast<double>(loads.frames.size());
     Area bed;
     for (const BedSlice& slice : input.bed) bed += slice.length * slice.breadth;
     if (bed.si() <= 0) return;
-    loads.bed = BedForces{push, Length{}, Length{}, push / bed};
+    loads.bed = BedForces{push, Length{}, Length{}, push / bed, input.centre.x};
 }
 
-/// What is left over on the ballast when its load, the bolts and the bed are added up.
-Residual residualOf(const CaseLoads& loads) {
-    double y_N = loads.total.y.si();
-    double z_N = loads.total.z.si();
-    double x_Nm = loads.totalMoment.x.si();
-    for (const BoltForces& bolt : loads.bolts) {
-        y_N += bolt.force.y.si();
-        z_N += bolt.force.z.si();
-        x_Nm += bolt.point.y.si() * bolt.force.z.si();
-    }
+void hanging(const BallastLoadInput& input, CaseLoads& loads) {
+    const Force weight = input.ballast * standardGravity * loads.settings.factor;
+    loads.total.z = -weight;
+    loads.frames = frameShares(input, Moment{}, Force{}, -weight);
+    shareHanging(weight, loads);
+}
+
+/// What is left over on the ballast when its load, the bolts and the bed are added up. In a
+/// knockdown the bed's place along the keel is not worked out, so pitch is left out there.
+Residual residualOf(const BallastLoadInput& input, const CaseLoads& loads) {
+    const Point origin = originOf(input);
+    ForceVector force = loads.total;
+    MomentVector moment = momentAbout(origin, loads.at, loads.total);
+    const auto add = [&](const Point& at, const ForceVector& own) {
+        force.x += own.x;
+        force.y += own.y;
+        force.z += own.z;
+        const MomentVector turning = momentAbout(origin, at, own);
+        moment.x += turning.x;
+        moment.y += turning.y;
+        moment.z += turning.z;
+    };
+    for (const BoltForces& bolt : loads.bolts) add(bolt.point, bolt.force);
     if (loads.bed) {
-        z_N -= loads.bed->resultant.si();
-        x_Nm -= loads.bed->at.si() * loads.bed->resultant.si();
+        const Point at{loads.bed->along.value_or(origin.x), loads.bed->at, origin.z};
+        add(at, {Force{}, Force{}, -loads.bed->resultant});
     }
-    Residual residual{newtons(std::hypot(y_N, z_N)), newtonMetres(std::abs(x_Nm)), 0};
-    const double force_N = std::hypot(loads.total.y.si(), loads.total.z.si());
-    const double moment_Nm = std::abs(loads.totalMoment.x.si());
-    if (force_N > 0) residual.relative = residual.force.si() / force_N;
-    if (moment_Nm > 0)
-        residual.relative = std::max(residual.relative, residual.moment.si() / moment_Nm);
+    const bool pitchKnown = !loads.bed || loads.bed->along;
+    const double pitch_Nm = pitchKnown ? moment.y.si() : 0.0;
+    const double size_N = std::hypot(loads.total.x.si(), loads.total.y.si(), loads.total.z.si());
+    const double size_Nm = std::hypot(loads.totalMoment.x.si(), loads.totalMoment.y.si());
+    Residual residual{newtons(std::hypot(force.x.si(), force.y.si(), force.z.si())),
+                      newtonMetres(std::hypot(moment.x.si(), pitch_Nm, moment.z.si())), 0};
+    if (size_N > 0) residual.relative = residual.force.si() / size_N;
+    if (size_Nm > 0)
+        residual.relative = std::max(residual.relative, residual.moment.si() / size_Nm);
     return residual;
 }
 
@@ -150,16 +258,41 @@ CaseLoads ballastLoads(const BallastLoadInput& input, LoadCase loadCase,
     loads.axisHeight = input.axisHeight;
     loads.at = input.centre;
     loads.bolts = namedBolts(input);
-    if (loadCase == LoadCase::groundingUp) {
-        groundingUp(input, loads);
-    } else {
-        knockdown(input, loads);
+    switch (loadCase) {
+        case LoadCase::knockdownPort:
+        case LoadCase::knockdownStarboard:
+            heeled(input, loadCase == LoadCase::knockdownStarboard ? 1.0 : -1.0, true, loads);
+            break;
+        case LoadCase::sailingPort:
+        case LoadCase::sailingStarboard:
+            heeled(input, loadCase == LoadCase::sailingStarboard ? 1.0 : -1.0, false, loads);
+            break;
+        case LoadCase::groundingPort:
+        case LoadCase::groundingStarboard:
+            pushedSideways(input, loadCase == LoadCase::groundingStarboard ? 1.0 : -1.0, loads);
+            break;
+        case LoadCase::groundingAft:
+            groundingAft(input, loads);
+            break;
+        case LoadCase::groundingUp:
+        case LoadCase::onKeel:
+            standing(input, loads);
+            break;
+        case LoadCase::slings:
+            hanging(input, loads);
+            break;
+        case LoadCase::seaBottom:
+        case LoadCase::swelling:
+        case LoadCase::springback:
+            loads.frames = frameShares(input, Moment{}, Force{}, Force{});
+            break;
     }
-    if (input.bolts.empty() && loadCase != LoadCase::groundingUp) {
+    if (input.bolts.empty() && loadsTheKeel(loadCase) && !needsNoBallast(loadCase)) {
         loads.carried = false;
         loads.why = "nothing carries this: no ballast bolts";
     }
-    loads.residual = residualOf(loads);
+    const bool stands = loadCase == LoadCase::groundingUp || loadCase == LoadCase::onKeel;
+    if (!stands || loads.bed) loads.residual = residualOf(input, loads);
     return loads;
 }
 

@@ -24,6 +24,7 @@ double usualTarget(ConsequenceClass consequence);
 /// One limit state of one fastening in one case under one factor set.
 struct Check {
     std::string id, frame, group;
+    int stands = 1;  ///< how many like fastenings this one speaks for
     LoadCase loadCase = LoadCase::knockdownPort;
     Basis basis = Basis::metal;
     LimitStateKind limitState = LimitStateKind::metal;

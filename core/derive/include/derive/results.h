@@ -3,9 +3,13 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "check/ballast.h"
+#include "check/fastening.h"
+#include "check/floor.h"
 #include "hull/hydrostatics.h"
 #include "hull/offsets.h"
 #include "hull/structure.h"
@@ -77,10 +81,20 @@ struct Structure {
     bool operator==(const Structure&) const = default;
 };
 
+/// The checks of one frame's fastenings, or of those that belong to no frame, with what is behind
+/// them.
+struct FrameChecks {
+    std::vector<SetCheckInput> sets;
+    std::optional<FloorCheckInput> floor;
+    std::vector<FrameLoad> loads;  ///< by case
+    std::vector<Check> checks;
+};
+
 /// How often each stage really ran in the last derivation.
 struct RunCounts {
     int loft = 0, hydrostatics = 0, structure = 0, layout = 0, loads = 0, checks = 0;
     int curves = 0, frames = 0;  ///< frame lines, and frames laid out
+    int frameChecks = 0;         ///< frames whose fastenings were checked
     bool operator==(const RunCounts&) const = default;
 };
 
@@ -98,8 +112,11 @@ struct Results {
     std::vector<std::shared_ptr<const BoltCheckInput>>
         boltInputs;                       ///< in the order of the placed bolts
     std::optional<WasherInput> keelWood;  ///< the bed's wood
+    std::vector<std::shared_ptr<const FrameChecks>> frameChecks;  ///< by frame, then the backbone's
     std::vector<std::shared_ptr<const std::vector<Check>>> checkSets;
     std::vector<const Check*> worstFirst;  ///< into checkSets
+    /// The same, worst first, by frame and by fastening.
+    std::unordered_map<std::string_view, std::vector<const Check*>> byFrame, byId;
     std::vector<Missing> missing;
     Problems problems;                  ///< of offsets, timbers and kept catalogue rows
     std::vector<std::string> cautions;  ///< what every screen and paper says

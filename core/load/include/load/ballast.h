@@ -38,6 +38,9 @@ struct BallastLoadInput {
     Mass ballast;
     Point centre;       ///< centre of gravity of the ballast
     Length axisHeight;  ///< height of the joint at that place: the line all keel moments are about
+    Length foot;        ///< height of the ballast's lowest part
+    Length foreEnd;     ///< x of the ballast's fore end
+    Length waterline;   ///< length of the boat's waterline
     Mass boat;          ///< afloat, ballast included
     std::vector<LoadedBolt> bolts;
     std::vector<BedSlice> bed;
@@ -82,6 +85,7 @@ struct BedForces {
     Length at;        ///< its place athwart, to starboard
     Length neutral;   ///< where contact ends, to starboard
     Stress highest;
+    std::optional<Length> along;  ///< its place along the keel, where that is worked out
     bool operator==(const BedForces&) const = default;
 };
 

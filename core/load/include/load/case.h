@@ -11,14 +11,41 @@
 namespace fayline {
 
 /// The load cases worked out so far, in the order they are shown.
-enum class LoadCase { knockdownPort, knockdownStarboard, groundingUp };
+enum class LoadCase {
+    knockdownPort,
+    knockdownStarboard,
+    sailingPort,
+    sailingStarboard,
+    groundingUp,
+    groundingAft,
+    groundingPort,
+    groundingStarboard,
+    seaBottom,
+    swelling,
+    springback,
+    slings,
+    onKeel
+};
 inline constexpr LoadCase allCases[] = {LoadCase::knockdownPort, LoadCase::knockdownStarboard,
-                                        LoadCase::groundingUp};
+                                        LoadCase::sailingPort,   LoadCase::sailingStarboard,
+                                        LoadCase::groundingUp,   LoadCase::groundingAft,
+                                        LoadCase::groundingPort, LoadCase::groundingStarboard,
+                                        LoadCase::seaBottom,     LoadCase::swelling,
+                                        LoadCase::springback,    LoadCase::slings,
+                                        LoadCase::onKeel};
 
 std::string_view nameOf(LoadCase loadCase);
 std::optional<LoadCase> caseNamed(std::string_view name);
 /// "Knocked down 90° to port": for screens and paper.
 std::string_view titleOf(LoadCase loadCase);
+
+/// The ballast, or the boat standing on it, is what loads the hull in this case.
+bool loadsTheKeel(LoadCase loadCase);
+/// A case that says something about a hull without ballast too.
+bool needsNoBallast(LoadCase loadCase);
+
+/// A case that takes the boat's weight.
+bool weighsTheBoat(LoadCase loadCase);
 
 /// How a case is counted: factor on the load, factor on the demand for Eurocode 5, duration, kind.
 struct CaseSettings {

@@ -1,0 +1,208 @@
+#include "check_stage.h"
+
+#include <algorithm>
+
+#include "fastening_stages.h"
+#include "stages.h"
+
+namespace fayline {
+namespace {
+
+std::optional<Wood> woodOf(const Materials& materials, const std::optional<std::string>& name) {
+    const Wood* wood = findWood(materials, name);
+    return wood == nullptr ? std::nullopt : std::optional(*wood);
+}
+
+/// Wet side grain crushes at its green proportional limit; where that was not measured, at half the
+/// dry one or near the characteristic strength (judgement).
+Stress wetCrushing(const Wood& wood) {
+    if (wood.green.compressionPerpendicular) return wood.green.compressionPerpendicular->value;
+    if (wood.twelve.compressionPerpendicular)
+        return wood.twelve.compressionPerpendicular->value / 2.0;
+    if (wood.ec5.compressionPerpendicular) return wood.ec5.compressionPerpendicular->value;
+    return {};
+}
+
+Stress wetStiffness(const Wood& wood) {
+    if (wood.green.modulusOfElasticity) return wood.green.modulusOfElasticity->value;
+    if (wood.twelve.modulusOfElasticity) return wood.twelve.modulusOfElasticity->value;
+    if (wood.ec5.modulusParallel) return wood.ec5.modulusParallel->value;
+    return {};
+}
+
+TimberContext contextOf(const Project& project, const Materials& materials) {
+    TimberContext context;
+    context.plank = woodOf(materials, project.planking.wood);
+    context.frame = woodOf(materials, project.frames.wood);
+    context.keel = woodOf(materials, project.keel.wood);
+    for (const auto& [key, decided] : project.fastening) {
+        if (const Metal* metal = findMetal(materials, decided.metal))
+            context.metals.emplace(*decided.metal, *metal);
+    }
+    context.metalFactor = project.metalFactor;
+    context.planking = project.planking.thickness.value_or(Length{});
+    if (context.plank) {
+        context.seam = wetCrushing(*context.plank);
+        context.stiffness = wetStiffness(*context.plank);
+    }
+    context.targetKeel = targetOf(project, ConsequenceClass::keel);
+    context.targetHull = targetOf(project, ConsequenceClass::hull);
+    return context;
+}
+
+/// The frame's share of every case. `share` is the larger of tributary and rigid.
+std::vector<FrameLoad> loadsAt(const Results& results, const std::string& frame,
+                               const TimberContext& context, Length spacing) {
+    std::vector<FrameLoad> loads;
+    for (const auto& one : results.cases) {
+        FrameLoad load;
+        load.loadCase = one->loadCase;
+        load.settings = one->settings;
+        const auto share = std::find_if(one->frames.begin(), one->frames.end(),
+                                        [&](const FrameShare& f) { return f.frame == frame; });
+        if (share != one->frames.end() && loadsTheKeel(one->loadCase)) {
+            load.bears = true;
+            const bool stands =
+                one->loadCase == LoadCase::groundingUp || one->loadCase == LoadCase::onKeel;
+            const double part =
+                stands ? share->tributary : std::max(share->tributary, std::abs(share->rigid));
+            load.moment = part * abs(one->totalMoment.x);
+            load.sideways = part * abs(one->total.y);
+            load.down = part * max(Force{}, -one->total.z);
+            load.up = part * max(Force{}, one->total.z);
+        }
+        if (one->loadCase == LoadCase::swelling)
+            load.hoop =
+                one->settings.factor * swellingHoop(context.seam, context.planking, spacing);
+        loads.push_back(std::move(load));
+    }
+    return loads;
+}
+
+/// Radius of the circle through three places of a strake, seen along the hull; nothing when they
+/// lie in a line.
+std::optional<Length> bendThrough(const FrameCurve& a, const FrameCurve& b, const FrameCurve& c,
+                                  double part) {
+    const auto placeOn = [part](const FrameCurve& curve) { return curve.at(part * curve.girth()); };
+    const CurvePoint p = placeOn(a);
+    const CurvePoint q = placeOn(b);
+    const CurvePoint r = placeOn(c);
+    const Length before = abs(b.x() - a.x());
+    const Length after = abs(c.x() - b.x());
+    if (before <= Length{} || after <= Length{}) return std::nullopt;
+    const double first = (q.y - p.y) / before;
+    const double second = (r.y - q.y) / after;
+    const double bend = std::abs(second - first) / ((before + after).si() / 2.0);
+    if (bend < 1.0 / 100.0) return std::nullopt;
+    return metres(1.0 / bend);
+}
+
+std::vector<std::optional<Length>> bendsAt(const Results& results, std::size_t i,
+                                           std::size_t strakes) {
+    const auto& curves = results.curves;
+    std::vector<std::optional<Length>> bends;
+    if (curves.size() < 3 || (i != 0 && i + 1 != curves.size())) return bends;
+    const std::size_t first = i == 0 ? 0 : curves.size() - 3;
+    if (!curves[first] || !curves[first + 1] || !curves[first + 2]) return bends;
+    for (std::size_t k = 0; k < strakes; ++k) {
+        const double part = (static_cast<double>(k) + 0.5) / static_cast<double>(strakes);
+        bends.push_back(bendThrough(*curves[first], *curves[first + 1], *curves[first + 2], part));
+    }
+    return bends;
+}
+
+Length spacingAt(const Structure& structure, std::size_t i) {
+    const auto& frames = structure.frames;
+    if (frames.size() < 2) return {};
+    if (i == 0) return abs(frames[1].x - frames[0].x);
+    if (i + 1 == frames.size()) return abs(frames[i].x - frames[i - 1].x);
+    return abs(frames[i + 1].x - frames[i - 1].x) / 2.0;
+}
+
+}  // namespace
+
+void CheckMemory::nextGeneration() {
+    context.nextGeneration();
+    frames.nextGeneration();
+}
+
+void checkFrames(const Project& project, const Materials& materials, CheckMemory& memory,
+                 Results& results) {
+    const Structure& structure = *results.structure;
+    int uncounted = 0;
+    const auto context = memory.context.get(
+        0, contextOf(project, materials), [](const TimberContext& in) { return in; }, uncounted);
+    if (memory.jointsOf != context.get()) memory.joints.clear();
+    memory.jointsOf = context.get();
+    Length greatest;
+    for (const auto& curve : results.curves) {
+        if (curve) greatest = max(greatest, curve->girth());
+    }
+    for (std::size_t i = 0; i < structure.frames.size(); ++i) {
+        const FramePlace& frame = structure.frames[i];
+        FrameChecksInput in;
+        in.frame = frame.id;
+        in.fastenings = results.frameFastenings[i];
+        in.planking = results.planking;
+        in.curve = results.curves[i];
+        in.context = context;
+        if (in.curve) in.seams = seamsAt(project, in.curve->girth(), greatest);
+        if (!in.seams.empty()) in.bendRadius = bendsAt(results, i, in.seams.size() - 1);
+        in.sided = frame.sided.value_or(Length{});
+        in.moulded = frame.moulded.value_or(Length{});
+        in.spacing = spacingAt(structure, i);
+        if (structure.keel) {
+            in.keelSided = structure.keel->sided;
+            in.keelMoulded = structure.keel->moulded;
+        }
+        const auto own = project.frame.find(frame.id);
+        const auto detail = own != project.frame.end() && own->second.heelDetail
+                                ? own->second.heelDetail
+                                : project.frames.all.heelDetail;
+        if (detail) in.heelDetail = heelDetailNamed(*detail).value_or(HeelDetail::beside);
+        in.floorHere = frame.floorX && frame.floorTop;
+        in.floorSided = frame.floorSided;
+        in.floorThroat = frame.floorThroat;
+        in.metalFloor = frame.floorKind == "cast" || frame.floorKind == "plate";
+        in.straightGrain = frame.floorKind == "sawn";
+        if (!in.metalFloor) in.floorWood = woodOf(materials, frame.floorWood);
+        for (std::size_t b = 0; b < results.ballastBolts->placed.size(); ++b) {
+            const PlacedBolt& bolt = results.ballastBolts->placed[b];
+            if (!bolt.between && bolt.frame == frame.id)
+                in.ballastBolt = results.ballastBolts->holes[b].diameter;
+        }
+        in.loads = loadsAt(results, frame.id, *context, in.spacing);
+        const auto checked = memory.frames.get(
+            frame.id, std::move(in),
+            [&](const FrameChecksInput& key) { return checkFrame(key, memory.joints); },
+            results.runs.frameChecks);
+        results.frameChecks.push_back(checked);
+        results.checkSets.emplace_back(checked, &checked->checks);
+    }
+    std::vector<Hole> loose;
+    if (results.backbone) loose = results.backbone->holes;
+    if (!loose.empty()) {
+        const auto checked = std::make_shared<const FrameChecks>(checkLoose(loose, *context));
+        results.frameChecks.push_back(checked);
+        results.checkSets.emplace_back(checked, &checked->checks);
+    }
+}
+
+std::optional<Trace> explainAtFrame(const Results& results, const Check& check) {
+    for (const auto& frame : results.frameChecks) {
+        const auto load =
+            std::find_if(frame->loads.begin(), frame->loads.end(),
+                         [&](const FrameLoad& l) { return l.loadCase == check.loadCase; });
+        if (load == frame->loads.end()) continue;
+        if (frame->floor && frame->floor->id == check.id &&
+            (check.limitState == LimitStateKind::floorBending ||
+             check.limitState == LimitStateKind::floorShear))
+            return explainFloor(*frame->floor, *load, check);
+        for (const SetCheckInput& set : frame->sets) {
+            if (set.set.id == check.id) return explainSet(set, *load, check);
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace fayline

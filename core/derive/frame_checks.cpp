@@ -1,0 +1,167 @@
+#include "frame_checks.h"
+
+#include <algorithm>
+
+#include "fastening_sets.h"
+#include "joint/work_joint.h"
+
+namespace fayline {
+namespace {
+
+/// What tells joints of one project apart, short enough to look up by.
+std::string keyOf(const Joint& joint, const std::string& metal) {
+    std::string key = metal;
+    const auto add = [&](double value) {
+        key.append(reinterpret_cast<const char*>(&value), sizeof value);
+    };
+    for (const JointMember& member : joint.members) {
+        key += member.name;
+        add(member.thickness.si());
+        add(member.counterbore.si());
+        add(member.grain.inDegrees());
+        add(member.density ? member.density->value.value.si() : 0);
+        add(member.gravity ? member.gravity->value.value : 0);
+        add(member.acrossUs ? member.acrossUs->value.si() : 0);
+        add(member.acrossEc5 ? member.acrossEc5->value.si() : 0);
+    }
+    const JointFastener& fastener = joint.fastener;
+    add(static_cast<double>(fastener.kind));
+    add(static_cast<double>(fastener.section));
+    add(fastener.diameter.si());
+    add(fastener.gauge ? fastener.gauge->number() : -1);
+    add(fastener.length.si());
+    add(fastener.pointBearing ? fastener.pointBearing->diameter.si() : 0);
+    add(fastener.pointBearing ? fastener.pointBearing->thickness.si() : 0);
+    add(static_cast<double>(joint.duration));
+    add(static_cast<double>(joint.kindOfLoad));
+    return key;
+}
+
+/// What cannot be worked out is said once for a set, not for every case.
+void addOnce(std::vector<Check> found, std::size_t from, std::vector<Check>& checks) {
+    for (Check& check : found) {
+        const bool said = check.status == Status::unknown &&
+                          std::any_of(checks.begin() + static_cast<std::ptrdiff_t>(from),
+                                      checks.end(), [&](const Check& old) {
+                                          return old.status == Status::unknown &&
+                                                 old.basis == check.basis &&
+                                                 old.limitState == check.limitState;
+                                      });
+        if (!said) checks.push_back(std::move(check));
+    }
+}
+
+/// Cases that load one group's fastenings are checked; a group nothing loads has one line that says
+/// so.
+void checkOne(const SetCheckInput& input, const std::string& metal,
+              const std::vector<FrameLoad>& loads, JointStore& store, std::vector<Check>& checks) {
+    const std::size_t before = checks.size();
+    std::optional<std::pair<const FrameLoad*, SetDemand>> quiet;
+    for (const FrameLoad& load : loads) {
+        const SetDemand demand = demandOn(input.set, load);
+        if (demand.lateral <= Force{} && demand.axial <= Force{}) {
+            if (!quiet || (!demand.known && quiet->second.known)) quiet.emplace(&load, demand);
+            continue;
+        }
+        std::string why = input.whyNoJoint;
+        const JointResult* result = nullptr;
+        std::optional<JointResult> own;
+        if (input.joint) {
+            const Joint joint = inCase(*input.joint, load.settings, demand);
+            if (joint.load) {
+                auto worked = workJoint(joint);
+                if (worked) {
+                    own = std::move(*worked);
+                    result = &*own;
+                } else {
+                    why = worked.error().line();
+                }
+            } else {
+                result = store.find(joint, keyOf(joint, metal), why);
+            }
+        }
+        addOnce(checkSet(input, load, demand, result, why), before, checks);
+    }
+    if (checks.size() == before && quiet)
+        checks.push_back(quietCheck(input, *quiet->first, quiet->second));
+}
+
+std::string metalOf(const FrameChecksInput& input, const std::string& id) {
+    for (const auto& from : {input.fastenings, input.planking}) {
+        if (!from) continue;
+        for (const Hole& hole : from->holes) {
+            if (hole.id == id) return hole.metal;
+        }
+    }
+    return "";
+}
+
+}  // namespace
+
+const JointResult* JointStore::find(const Joint& joint, const std::string& key, std::string& why) {
+    auto found = known_.find(key);
+    if (found == known_.end()) {
+        Entry entry;
+        if (auto worked = workJoint(joint)) {
+            entry.result = std::make_shared<const JointResult>(std::move(*worked));
+        } else {
+            entry.why =
+                worked.error().where + " " + worked.error().what + "; " + worked.error().allowed;
+        }
+        found = known_.emplace(key, std::move(entry)).first;
+    }
+    if (!found->second.result) why = found->second.why;
+    return found->second.result.get();
+}
+
+FrameChecks checkFrame(const FrameChecksInput& input, JointStore& store) {
+    FrameChecks result;
+    result.loads = input.loads;
+    result.sets = setsOf(input);
+    for (const SetCheckInput& set : result.sets)
+        checkOne(set, metalOf(input, set.set.id), input.loads, store, result.checks);
+    const auto arms = std::find_if(result.sets.begin(), result.sets.end(),
+                                   [](const SetCheckInput& s) { return s.set.group == "arm"; });
+    if (input.floorHere && !input.metalFloor && arms != result.sets.end() && arms->set.spread) {
+        FloorCheckInput floor;
+        floor.id = input.frame + ".floor";
+        floor.frame = input.frame;
+        floor.sided = input.floorSided.value_or(Length{});
+        floor.throat = input.floorThroat.value_or(Length{});
+        floor.bored = input.ballastBolt.value_or(Length{});
+        floor.spread = *arms->set.spread;
+        floor.keelSided = input.keelSided.value_or(Length{});
+        floor.wood = input.floorWood;
+        floor.target = input.context->targetKeel;
+        const std::size_t before = result.checks.size();
+        for (const FrameLoad& load : input.loads) {
+            if (!load.bears) continue;
+            addOnce(checkFloor(floor, load), before, result.checks);
+        }
+        result.floor = std::move(floor);
+    }
+    return result;
+}
+
+FrameChecks checkLoose(const std::vector<Hole>& holes, const TimberContext& context) {
+    FrameChecks result;
+    FrameLoad load;
+    load.loadCase = LoadCase::knockdownPort;
+    result.loads = {load};
+    for (std::size_t i = 0; i < holes.size();) {
+        const std::string name = holes[i].id.substr(0, holes[i].id.rfind('.'));
+        SetCheckInput entry;
+        entry.set.id = holes[i].id;
+        entry.set.frame = holes[i].frame;
+        entry.set.group = holes[i].group;
+        entry.target = context.targetHull;
+        for (; i < holes.size() && holes[i].id.substr(0, holes[i].id.rfind('.')) == name; ++i)
+            ++entry.set.count;
+        const SetDemand demand = demandOn(entry.set, load);
+        result.checks.push_back(quietCheck(entry, load, demand));
+        result.sets.push_back(std::move(entry));
+    }
+    return result;
+}
+
+}  // namespace fayline
