@@ -177,7 +177,6 @@ BallastLoadInput ballastLoadInput(const Project& project, const Structure& struc
     input.foot = ballast.centre.z;
     for (const JointSection& section : structure.joint)
         input.foot = min(input.foot, section.ballastBottom);
-    if (!structure.joint.empty()) input.foreEnd = structure.joint.front().x;
     for (const FramePlace& frame : structure.frames) {
         const bool bears =
             std::any_of(layout.placed.begin(), layout.placed.end(), [&](const PlacedBolt& bolt) {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "load/plane.h"
+
 namespace fayline {
 namespace {
 
@@ -47,14 +49,13 @@ std::vector<BoltForces> namedBolts(const BallastLoadInput& input) {
     return result;
 }
 
-/// The four ways of sharing the moment. `lee` = +1 when the starboard edge is the tipping line, −1
-/// for port.
-void shareMoment(const BallastLoadInput& input, double lee, Moment moment, CaseLoads& loads) {
+/// Ways of sharing a tipping moment shown for comparison. `lee` = +1 when the starboard edge is the
+/// tipping line, −1 for port.
+void compareWays(const BallastLoadInput& input, double lee, Moment moment, CaseLoads& loads) {
     const std::size_t count = input.bolts.size();
     std::vector<Length> lever(count);
     Length sum, windward;
     Area squares;
-    std::vector<CrackedBolt> cracked;
     for (std::size_t i = 0; i < count; ++i) {
         const LoadedBolt& bolt = input.bolts[i];
         const Length u = lee * bolt.joint.y;
@@ -62,19 +63,6 @@ void shareMoment(const BallastLoadInput& input, double lee, Moment moment, CaseL
         sum += lever[i];
         squares += lever[i] * lever[i];
         if (u <= Length{}) windward += lever[i];
-        cracked.push_back({u, bolt.modulus * bolt.area / bolt.grip});
-    }
-    std::vector<CrackedStrip> strips;
-    for (const BedSlice& slice : input.bed) strips.push_back({slice.length, slice.breadth / 2.0});
-    const CrackedSection section =
-        crackedSection(cracked, strips, input.acrossGrain / input.timberDepth, moment);
-    loads.settled = section.balanced;
-    if (input.acrossGrain.si() <= 0) {
-        loads.why = "the keel's wood is not decided, or has no stiffness in the catalogue";
-    } else if (!section.balanced) {
-        loads.why =
-            "no balance between bolts and bed: the bolts stand outside the bed or it has no "
-            "breadth";
     }
     for (std::size_t i = 0; i < count; ++i) {
         BoltForces& forces = loads.bolts[i];
@@ -82,12 +70,7 @@ void shareMoment(const BallastLoadInput& input, double lee, Moment moment, CaseL
         if (windward.si() > 0 && lee * forces.point.y <= Length{})
             forces.windwardOnly = moment / windward;
         if (squares.si() > 0) forces.elastic = moment * lever[i] / squares;
-        forces.cracked = section.tension[i];
-        forces.force.z = section.tension[i];
-        forces.demandAxial = section.tension[i] * forces.envelope;
     }
-    loads.bed = BedForces{section.contact, lee * section.contactAt, lee * section.neutral,
-                          section.highest, std::nullopt};
 }
 
 /// What the load is about: the keel axis at the place of the ballast's centre.
@@ -102,34 +85,80 @@ MomentVector momentAbout(const Point& origin, const Point& at, const ForceVector
     return {y * force.z - z * force.y, z * force.x - x * force.z, x * force.y - y * force.x};
 }
 
-/// Sideways force, shared so that it also turns the ballast about no other axis.
-void shareSideways(Force total, CaseLoads& loads) {
-    for (BoltForces& forces : loads.bolts) {
-        const Force own = forces.shareRigid * total;
-        forces.force.y -= own;
-        forces.lateral = abs(own);
-        forces.demandLateral =
-            std::max(forces.shareTributary, std::abs(forces.shareRigid)) * abs(total);
+/// Forces in the joint's plane, shared so that the ballast does not turn in it either: sideways by
+/// rigid share, fore and aft evenly; where the bolts' middle lies off the centreline, they hold
+/// that turning in proportion to their distance from it.
+void shareInPlane(const ForceVector& total, CaseLoads& loads) {
+    const auto count = static_cast<double>(loads.bolts.size());
+    Length middleX, middleY;
+    for (const BoltForces& bolt : loads.bolts) {
+        middleX += bolt.point.x / count;
+        middleY += bolt.point.y / count;
+    }
+    Area squares;
+    for (const BoltForces& bolt : loads.bolts) {
+        const Length x = bolt.point.x - middleX;
+        const Length y = bolt.point.y - middleY;
+        squares += x * x + y * y;
+    }
+    const ForcePerLength turn = squares.si() > 0 ? total.x * middleY / squares : ForcePerLength{};
+    for (BoltForces& bolt : loads.bolts) {
+        bolt.force.x = turn * (bolt.point.y - middleY) - total.x / count;
+        bolt.force.y = -(turn * (bolt.point.x - middleX)) - bolt.shareRigid * total.y;
+        bolt.lateral = newtons(std::hypot(bolt.force.x.si(), bolt.force.y.si()));
+        const Force across =
+            std::max(bolt.shareTributary, std::abs(bolt.shareRigid)) * abs(total.y);
+        bolt.demandLateral = max(bolt.lateral, newtons(std::hypot(bolt.force.x.si(), across.si())));
     }
 }
 
-/// Weight hanging on the bolts, added to what a moment puts there: a state in balance, on the safe
-/// side of the true one.
-void shareHanging(Force total, CaseLoads& loads) {
-    for (BoltForces& forces : loads.bolts) {
-        forces.force.z += forces.shareRigid * total;
-        forces.demandAxial += std::max(forces.shareTributary, std::abs(forces.shareRigid)) * total;
+/// Along the fastenings: bolts that only pull against a bed that only pushes, ballast and keel
+/// plane to each other.
+void sharePlane(const BallastLoadInput& input, CaseLoads& loads) {
+    const Point origin = originOf(input);
+    std::vector<PlaneBolt> bolts;
+    std::vector<PlaneStrip> bed;
+    MomentVector turning = momentAbout(origin, loads.at, loads.total);
+    for (std::size_t i = 0; i < input.bolts.size(); ++i) {
+        const LoadedBolt& bolt = input.bolts[i];
+        bolts.push_back(
+            {bolt.joint.x - origin.x, bolt.joint.y, bolt.modulus * bolt.area / bolt.grip});
+        const MomentVector own = momentAbout(origin, bolt.joint, loads.bolts[i].force);
+        turning.x += own.x;
+        turning.y += own.y;
+    }
+    for (const BedSlice& slice : input.bed)
+        bed.push_back({slice.x - origin.x, slice.length, slice.breadth / 2.0});
+    const PlaneSection section = planeSection(bolts, bed, input.acrossGrain / input.timberDepth,
+                                              {loads.total.z, turning.x, turning.y});
+    loads.settled = section.balanced;
+    if (input.acrossGrain.si() <= 0) {
+        loads.why = "the keel's wood is not decided, or has no stiffness in the catalogue";
+    } else if (!section.balanced) {
+        loads.why =
+            "no balance between bolts and bed: the bolts stand outside the bed or it has no "
+            "breadth";
+    }
+    for (std::size_t i = 0; i < bolts.size(); ++i) {
+        loads.bolts[i].cracked = section.tension[i];
+        loads.bolts[i].force.z = section.tension[i];
+    }
+    if (section.contact > Force{}) {
+        loads.bed = BedForces{section.contact, section.contactY, section.neutral, section.highest,
+                              origin.x + section.contactX};
     }
 }
 
+/// The joint holds a force that tips the ballast sideways, and what hangs on it.
 void tip(const BallastLoadInput& input, CaseLoads& loads) {
     const double lee = loads.totalMoment.x < Moment{} ? -1.0 : 1.0;
     loads.frames =
         frameShares(input, loads.totalMoment.x, loads.total.y, min(Force{}, loads.total.z));
     if (input.bolts.empty()) return;
-    shareMoment(input, lee, abs(loads.totalMoment.x), loads);
-    shareSideways(loads.total.y, loads);
-    if (loads.total.z < Force{}) shareHanging(-loads.total.z, loads);
+    compareWays(input, lee, abs(loads.totalMoment.x), loads);
+    shareInPlane(loads.total, loads);
+    sharePlane(input, loads);
+    for (BoltForces& bolt : loads.bolts) bolt.demandAxial = bolt.cracked * bolt.envelope;
 }
 
 constexpr double sine30 = 0.5;
@@ -162,36 +191,33 @@ double bluntness(Length waterline) {
     return 1.2 + part * (3.0 - 1.2);
 }
 
-/// A blow on the fore end: the ballast tips about the after end of the joint, bolts pull in
-/// proportion to their distance from it.
-void groundingAft(const BallastLoadInput& input, CaseLoads& loads) {
-    const Force above = max(Mass{}, input.boat - input.ballast) * standardGravity;
-    loads.at = {input.foreEnd, Length{}, input.foot};
-    loads.total.x = bluntness(input.waterline) * loads.settings.factor * above;
-    loads.totalMoment = momentAbout(originOf(input), loads.at, loads.total);
+/// Going astern a boat is slower: half the blow from ahead (judgement).
+constexpr double asternPart = 0.5;
+
+/// A blow on the ballast's fore end pointing aft, or on its after end pointing forward.
+void struckEndOn(const BallastLoadInput& input, bool fromAhead, CaseLoads& loads) {
     loads.frames = frameShares(input, Moment{}, Force{}, Force{});
-    if (input.bolts.empty() || input.bed.empty()) return;
-    const auto count = static_cast<double>(input.bolts.size());
-    const Length pivot = input.bed.back().x + input.bed.back().length / 2.0;
-    Length height;
+    if (input.bed.empty()) return;
+    const Force above = max(Mass{}, input.boat - input.ballast) * standardGravity;
+    const Length fore = input.bed.front().x - input.bed.front().length / 2.0;
+    const Length aft = input.bed.back().x + input.bed.back().length / 2.0;
+    loads.at = {fromAhead ? fore : aft, Length{}, input.foot};
+    loads.total.x = (fromAhead ? 1.0 : -asternPart) * bluntness(input.waterline) *
+                    loads.settings.factor * above;
+    loads.totalMoment = momentAbout(originOf(input), loads.at, loads.total);
+    if (input.bolts.empty()) return;
+    shareInPlane(loads.total, loads);
+    sharePlane(input, loads);
+    // For comparison: about the far end of the joint, in proportion to distance.
+    const Length pivot = fromAhead ? aft : fore;
     Area squares;
-    for (const LoadedBolt& bolt : input.bolts) {
-        height += bolt.joint.z / count;
-        const Length lever = max(Length{}, pivot - bolt.joint.x);
-        squares += lever * lever;
+    for (const BoltForces& bolt : loads.bolts)
+        squares += (pivot - bolt.point.x) * (pivot - bolt.point.x);
+    for (BoltForces& bolt : loads.bolts) {
+        if (squares.si() > 0)
+            bolt.elastic = abs(loads.totalMoment.y) * abs(pivot - bolt.point.x) / squares;
+        bolt.demandAxial = bolt.cracked;
     }
-    const Moment moment = (height - input.foot) * loads.total.x;
-    Force pressed;
-    for (BoltForces& forces : loads.bolts) {
-        const Length lever = max(Length{}, pivot - forces.point.x);
-        if (squares.si() > 0) forces.elastic = moment * lever / squares;
-        forces.force.x = -loads.total.x / count;
-        forces.force.z = forces.elastic;
-        forces.lateral = forces.demandLateral = loads.total.x / count;
-        forces.demandAxial = forces.elastic;
-        pressed += forces.elastic;
-    }
-    loads.bed = BedForces{pressed, Length{}, Length{}, Stress{}, pivot};
 }
 
 /// The boat stands on her ballast: aground upright, or ashore.
@@ -200,9 +226,6 @@ void standing(const BallastLoadInput& input, CaseLoads& loads) {
         max(Mass{}, input.boat - input.ballast) * standardGravity * loads.settings.factor;
     loads.total.z = push;
     loads.frames = frameShares(input, Moment{}, Force{}, push);
-    // The hull stands on her floors evenly, however the ballast is shaped.
-    for (FrameShare& frame : loads.frames)
-        frame.tributary = 1.0 / static_cast<double>(loads.frames.size());
     Area bed;
     for (const BedSlice& slice : input.bed) bed += slice.length * slice.breadth;
     if (bed.si() <= 0) return;
@@ -213,11 +236,16 @@ void hanging(const BallastLoadInput& input, CaseLoads& loads) {
     const Force weight = input.ballast * standardGravity * loads.settings.factor;
     loads.total.z = -weight;
     loads.frames = frameShares(input, Moment{}, Force{}, -weight);
-    shareHanging(weight, loads);
+    if (input.bolts.empty()) return;
+    sharePlane(input, loads);
+    for (BoltForces& bolt : loads.bolts) {
+        const double share = std::max(bolt.shareTributary, std::abs(bolt.shareRigid));
+        bolt.demandAxial = max(bolt.cracked, share * weight);
+    }
 }
 
-/// What is left over on the ballast when its load, the bolts and the bed are added up. In a
-/// knockdown the bed's place along the keel is not worked out, so pitch is left out there.
+/// What is left over on the ballast when its load, the bolts and the bed are added up: three forces
+/// and three moments.
 Residual residualOf(const BallastLoadInput& input, const CaseLoads& loads) {
     const Point origin = originOf(input);
     ForceVector force = loads.total;
@@ -236,12 +264,10 @@ Residual residualOf(const BallastLoadInput& input, const CaseLoads& loads) {
         const Point at{loads.bed->along.value_or(origin.x), loads.bed->at, origin.z};
         add(at, {Force{}, Force{}, -loads.bed->resultant});
     }
-    const bool pitchKnown = !loads.bed || loads.bed->along;
-    const double pitch_Nm = pitchKnown ? moment.y.si() : 0.0;
     const double size_N = std::hypot(loads.total.x.si(), loads.total.y.si(), loads.total.z.si());
     const double size_Nm = std::hypot(loads.totalMoment.x.si(), loads.totalMoment.y.si());
     Residual residual{newtons(std::hypot(force.x.si(), force.y.si(), force.z.si())),
-                      newtonMetres(std::hypot(moment.x.si(), pitch_Nm, moment.z.si())), 0};
+                      newtonMetres(std::hypot(moment.x.si(), moment.y.si(), moment.z.si())), 0};
     if (size_N > 0) residual.relative = residual.force.si() / size_N;
     if (size_Nm > 0)
         residual.relative = std::max(residual.relative, residual.moment.si() / size_Nm);
@@ -272,7 +298,8 @@ CaseLoads ballastLoads(const BallastLoadInput& input, LoadCase loadCase,
             pushedSideways(input, loadCase == LoadCase::groundingStarboard ? 1.0 : -1.0, loads);
             break;
         case LoadCase::groundingAft:
-            groundingAft(input, loads);
+        case LoadCase::groundingForward:
+            struckEndOn(input, loadCase == LoadCase::groundingAft, loads);
             break;
         case LoadCase::groundingUp:
         case LoadCase::onKeel:
@@ -282,6 +309,7 @@ CaseLoads ballastLoads(const BallastLoadInput& input, LoadCase loadCase,
             hanging(input, loads);
             break;
         case LoadCase::seaBottom:
+        case LoadCase::seaSide:
         case LoadCase::swelling:
         case LoadCase::springback:
             loads.frames = frameShares(input, Moment{}, Force{}, Force{});

@@ -29,7 +29,7 @@ constexpr std::string_view sidewaysSource =
     "ballast; no published source; accidental in Eurocode terms";
 
 // clang-format off
-constexpr std::array<CaseRow, 13> rows{{
+constexpr std::array<CaseRow, 15> rows{{
     {LoadCase::knockdownPort, "knockdown_port", "knocked down to port", true, false, 1.0, 1.5,
      Duration::tenMinutes, KindOfLoad::variable, knockdownSource, Standing::fromMemory},
     {LoadCase::knockdownStarboard, "knockdown_starboard", "knocked down to starboard", true, false, 1.0, 1.5,
@@ -47,6 +47,11 @@ constexpr std::array<CaseRow, 13> rows{{
      "1.2 times the weight of the boat less her ballast up to 10 m of waterline, 3 times from 20 m, as ISO "
      "12215-9:2012 load case 4; accidental in Eurocode terms",
      Standing::fromMemory},
+    {LoadCase::groundingForward, "grounding_forward", "grounding, a blow on the after end", true, false, 1.0, 1.0,
+     Duration::tenMinutes, KindOfLoad::accidental,
+     "half the blow on the fore end, a boat going astern being slower; no published source; accidental in Eurocode "
+     "terms",
+     Standing::judgement},
     {LoadCase::groundingPort, "grounding_port", "grounding, pushed to port", true, false, 1.0, 1.0,
      Duration::tenMinutes, KindOfLoad::accidental, sidewaysSource, Standing::judgement},
     {LoadCase::groundingStarboard, "grounding_starboard", "grounding, pushed to starboard", true, false, 1.0, 1.0,
@@ -54,10 +59,13 @@ constexpr std::array<CaseRow, 13> rows{{
     {LoadCase::seaBottom, "sea_bottom", "sea pressure on the bottom", false, true, 1.0, 1.5,
      Duration::tenMinutes, KindOfLoad::variable,
      "sea pressure presses planks on to the frames", Standing::derived},
-    {LoadCase::swelling, "swelling", "planking swollen and caulked", false, true, 1.0, 1.0,
+    {LoadCase::seaSide, "sea_side", "sea pressure on the topsides", false, true, 1.0, 1.5,
+     Duration::tenMinutes, KindOfLoad::variable,
+     "sea pressure presses planks on to the frames", Standing::derived},
+    {LoadCase::swelling, "swelling", "planking swollen and caulked", false, true, 0.5, 1.0,
      Duration::permanent, KindOfLoad::permanent,
-     "seams pressed until the wet wood's side grain crushes, over a third of the planking's thickness; the "
-     "crushing wood limits it, so the Eurocode 5 demand factor is 1",
+     "seams pressed until the wet wood's side grain crushes, over a third of the planking's thickness, of which "
+     "half stays as the wood gives; what crushes cannot press harder, so the Eurocode 5 demand factor is 1",
      Standing::judgement},
     {LoadCase::springback, "springback", "bent planks springing back", false, true, 1.0, 1.35,
      Duration::permanent, KindOfLoad::permanent,
@@ -106,8 +114,8 @@ bool needsNoBallast(LoadCase loadCase) {
 
 bool weighsTheBoat(LoadCase loadCase) {
     return loadCase == LoadCase::groundingUp || loadCase == LoadCase::groundingAft ||
-           loadCase == LoadCase::groundingPort || loadCase == LoadCase::groundingStarboard ||
-           loadCase == LoadCase::onKeel;
+           loadCase == LoadCase::groundingForward || loadCase == LoadCase::groundingPort ||
+           loadCase == LoadCase::groundingStarboard || loadCase == LoadCase::onKeel;
 }
 
 CaseSettings usualSettings(LoadCase loadCase) {

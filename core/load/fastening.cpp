@@ -40,7 +40,8 @@ SetDemand notKnown(std::string why) {
 }
 
 bool aboutPlanks(LoadCase loadCase) {
-    return loadCase == LoadCase::seaBottom || loadCase == LoadCase::springback;
+    return loadCase == LoadCase::seaBottom || loadCase == LoadCase::seaSide ||
+           loadCase == LoadCase::springback;
 }
 
 SetDemand armDemand(const FasteningSet& set, const FrameLoad& load, Teller& tell) {
@@ -86,7 +87,9 @@ SetDemand heelDemand(const FasteningSet& set, const FrameLoad& load, Teller& tel
     SetDemand demand;
     if (set.floorHere)
         demand.judgement =
-            "the heels' share is a judgement, a twentieth to a half; the half is counted";
+            "the heels' share is a judgement, a twentieth to a half, and the half is counted; "
+            "should "
+            "they slip, the floor's arms carry the whole, and are checked for it";
     tell.say("share", "part of the frame's load on its heels, highest of a twentieth to a half",
              part, "", Standing::judgement);
     tell.say("M", "the frame's share of the case's moment", load.moment, "statics",
@@ -131,7 +134,7 @@ SetDemand floorDemand(const FasteningSet& set, const FrameLoad& load, Teller& te
 /// Planks swell against each other round a curved frame and press off it.
 SetDemand thrustDemand(const FasteningSet& set, const FrameLoad& load, Length length,
                        Teller& tell) {
-    if (load.loadCase == LoadCase::seaBottom)
+    if (load.loadCase == LoadCase::seaBottom || load.loadCase == LoadCase::seaSide)
         return nothing("sea pressure presses planks on to the frames");
     if (load.loadCase != LoadCase::swelling) return nothing("this case does not draw planks off");
     if (!set.radius) return nothing("the frame is flat or hollow here: swelling presses planks on");

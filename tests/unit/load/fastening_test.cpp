@@ -48,6 +48,7 @@ FrameLoad inCaseOf(LoadCase loadCase) {
     FrameLoad load;
     load.loadCase = loadCase;
     load.settings = usualSettings(loadCase);
+    load.settings.factor = 1;
     return load;
 }
 

@@ -39,7 +39,6 @@ struct BallastLoadInput {
     Point centre;       ///< centre of gravity of the ballast
     Length axisHeight;  ///< height of the joint at that place: the line all keel moments are about
     Length foot;        ///< height of the ballast's lowest part
-    Length foreEnd;     ///< x of the ballast's fore end
     Length waterline;   ///< length of the boat's waterline
     Mass boat;          ///< afloat, ballast included
     std::vector<LoadedBolt> bolts;
@@ -127,28 +126,7 @@ struct Shares {
 Shares sharesAlong(const std::vector<BedSlice>& bed, Length massCentre,
                    const std::vector<Length>& supports);
 
-/// The cracked section: bolts in tension against timber in compression under a moment about the
-/// fore-and-aft line. Balanced in `u`, athwart distance towards the lee side.
-struct CrackedBolt {
-    Length u;
-    ForcePerLength stiffness;
-};
-struct CrackedStrip {
-    Length length, halfBreadth;
-};
-struct CrackedSection {
-    Length neutral;  ///< u where contact begins
-    std::vector<Force> tension;
-    Force contact;
-    Length contactAt;
-    Stress highest;
-    bool balanced = false;
-};
-/// `bedStiffness` is pressure per sinking: stiffness across the grain over timber depth (Pa/m kept
-/// as Stress per Length).
+/// Pressure for each length of sinking: stiffness of the timber across the grain over its depth.
 using BedStiffness = Quantity<1, -2, -2>;
-CrackedSection crackedSection(const std::vector<CrackedBolt>& bolts,
-                              const std::vector<CrackedStrip>& strips, BedStiffness bed,
-                              Moment moment);
 
 }  // namespace fayline
