@@ -23,6 +23,11 @@ std::string shown(Length value, const std::string& typed) {
     return detail::inWords(value);
 }
 
+/// A station as messages call it.
+std::string stationName(const std::string& id) {
+    return id.empty() ? "the station without a name" : "station " + quotable(id);
+}
+
 std::string counted(std::size_t count, const char* one, const char* many) {
     return std::to_string(count) + " " + (count == 1 ? one : many);
 }
@@ -131,14 +136,14 @@ class Checker {
         checkSize(station.x, station.xText, where(s, 0), "x");
         if (station.points.size() < 2) {
             refuse("offsets.points", where(s, 0),
-                   "station " + quotable(station.id) + " has " +
+                   stationName(station.id) + " has " +
                        counted(station.points.size(), "point", "points"),
                    "at least 2 points");
             return;
         }
         if (station.points.size() > mostPoints) {
             refuse("offsets.points", where(s, 0),
-                   "station " + quotable(station.id) + " has " +
+                   stationName(station.id) + " has " +
                        counted(station.points.size(), "point", "points"),
                    "at most " + std::to_string(mostPoints));
             return;
@@ -187,7 +192,7 @@ class Checker {
         const auto& station = offsets_.stations[s];
         if (station.points.back().height <= station.points.front().height) {
             refuse("offsets.upside_down", where(s, station.points.size() - 1),
-                   "the last point of station " + quotable(station.id) + ", at " +
+                   "the last point of " + stationName(station.id) + ", at " +
                        shown(station.points.back().height, station.points.back().heightText) +
                        ", is not above the first, at " +
                        shown(station.points.front().height, station.points.front().heightText),
@@ -211,7 +216,7 @@ class Checker {
 
     void refuseCrossing(std::size_t s, std::size_t first, std::size_t second) {
         refuse("offsets.crossing", where(s, second),
-               "the section of station " + quotable(offsets_.stations[s].id) +
+               "the section of " + stationName(offsets_.stations[s].id) +
                    " crosses itself: " + pieceName(s, second) + " meets " + pieceName(s, first),
                "points in order from keel to sheer, along a line that does not cross itself");
     }
@@ -221,7 +226,7 @@ class Checker {
         for (std::size_t before = 0; before < s; ++before) {
             if (stations[before].id != stations[s].id || stations[s].id.empty()) continue;
             refuse("offsets.station_twice", where(s, 0),
-                   "station " + quotable(stations[s].id) + " comes twice",
+                   stationName(stations[s].id) + " comes twice",
                    "all points of a station together, and each name once");
             break;
         }
@@ -229,8 +234,8 @@ class Checker {
         const auto& aft = stations[s];
         if (!isFinite(fore.x) || !isFinite(aft.x) || aft.x > fore.x) return;
         refuse("offsets.order", where(s, 0),
-               "station " + quotable(aft.id) + " at x = " + shown(aft.x, aft.xText) +
-                   " does not lie aft of station " + quotable(fore.id) +
+               stationName(aft.id) + " at x = " + shown(aft.x, aft.xText) +
+                   " does not lie aft of " + stationName(fore.id) +
                    " at x = " + shown(fore.x, fore.xText),
                "stations in order from forward to aft");
     }

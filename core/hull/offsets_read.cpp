@@ -153,7 +153,10 @@ class OffsetsReader {
             lines_.points.emplace_back();
         } else if (stations.back().x != at->value) {
             refuse(row.line, "offsets.x_differs",
-                   "x of station " + quotable(cell(station)) + " is " + at->text + ", in line " +
+                   "x of " +
+                       (cell(station).empty() ? "the station without a name"
+                                              : "station " + quotable(cell(station))) +
+                       " is " + at->text + ", in line " +
                        std::to_string(lines_.points.back().front()) + " it is " +
                        stations.back().xText,
                    "one x for all points of a station");

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 
 #include "material/density.h"
+#include "result_parts.h"
 
 namespace fayline {
 namespace {
@@ -126,9 +126,7 @@ Angle toSurface(const JointLoad& load) {
 }
 
 std::string bothUnits(Length value) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.2f in (%.1f mm)", inInches(value), inMillimetres(value));
-    return text;
+    return rounded(inInches(value), 2) + " in (" + rounded(inMillimetres(value), 1) + " mm)";
 }
 
 }  // namespace fayline

@@ -1,16 +1,19 @@
 #include "result_parts.h"
 
 #include <algorithm>
-#include <cstdio>
+#include <array>
+#include <charconv>
 
 #include "quantity/display.h"
 
 namespace fayline {
 
 std::string rounded(double value, int decimals) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
+    // Not printf: the decimal mark must not follow the locale.
+    std::array<char, 400> text{};
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), value,
+                                   std::chars_format::fixed, decimals);
+    return {text.data(), end.ptr};
 }
 
 std::string nameOfMember(const PreparedMember& member) {

@@ -1,7 +1,8 @@
 #include "frame_findings.h"
 
 #include <cmath>
-#include <cstdio>
+
+#include "quantity/display.h"
 
 namespace fayline {
 namespace {
@@ -10,9 +11,7 @@ namespace {
 constexpr Length tipCover = millimetres(6);
 
 std::string mm(Length length) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f mm", inMillimetres(length));
-    return text;
+    return displayLength(length, LengthStyle::millimetres, UnitMark::shown, {64, 10});
 }
 
 /// The choice a hole was made from.

@@ -21,7 +21,7 @@ Problem unknownMaterial(const Field& field, const std::string& text, const std::
                         const char* kind) {
     const auto near = didYouMean(id, ids);
     std::string allowed =
-        near ? "did you mean " + *near + "?" : std::string("a ") + kind + " of the catalogue";
+        near ? "did you mean " + *near + "?" : std::string("a ") + kind + " of the catalogue.";
     allowed += " Your own: give its figures first, like " + std::string(kind) + "." + id +
                (kind == std::string("wood") ? ".density" : ".yield");
     return {"material.unknown", where,
@@ -50,6 +50,25 @@ Result<void> checkMaterial(const Field& field, const std::string& text, const st
             "a lead or an iron of the catalogue"});
     }
     return {};
+}
+
+/// A kept row must be of a catalogue and read as one of its entries: "catalogue.wood.white_oak".
+Result<void> checkKeptRow(const std::string& name, const std::string& text) {
+    const std::string place = name.substr(name.find('.') + 1);
+    const auto dot = place.find('.');
+    const auto kind =
+        dot == std::string::npos ? std::nullopt : catalogueKindFromText(place.substr(0, dot));
+    if (!kind) {
+        return tl::unexpected(Problem{"kept.kind", quotable(name),
+                                      "there is no catalogue of this name",
+                                      "names like catalogue.wood.white_oak"});
+    }
+    const auto entry = readKeptRow(*kind, place.substr(dot + 1), text);
+    if (entry) return {};
+    const Problem& first = entry.error().front();
+    return tl::unexpected(
+        Problem{"kept.unreadable", quotable(name), first.what,
+                first.allowed.empty() ? "the row as the catalogue has it" : first.allowed});
 }
 
 /// Adds the catalogue row a material decision relies on, unless the project keeps it already.
@@ -127,6 +146,10 @@ Result<Step> prepareDecisions(const Journal& journal, const Project& project,
                 return tl::unexpected(done.error());
             setText(texts, name, newText);
             const ValueKind kind = target->field->kind;
+            if (newText && kind == ValueKind::keptRow) {
+                if (const auto reads = checkKeptRow(name, *newText); !reads)
+                    return tl::unexpected(reads.error());
+            }
             if (!newText || (kind != ValueKind::woodName && kind != ValueKind::metalName)) continue;
             if (const auto known =
                     checkMaterial(*target->field, *newText, name, working, catalogue);

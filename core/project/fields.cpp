@@ -103,6 +103,16 @@ std::optional<Address> match(const std::vector<std::string_view>& pattern,
     return address;
 }
 
+/// Whether a row's `*` may stand for this name: one of its places, or "own." and a name.
+bool isPlace(const Field& field, std::string_view name) {
+    return field.places.empty() ||
+           std::any_of(field.places.begin(), field.places.end(), [&](const std::string& place) {
+               if (!place.ends_with(".*")) return name == place;
+               const std::size_t fixed = place.size() - 1;
+               return name.size() > fixed && name.substr(0, fixed) == place.substr(0, fixed);
+           });
+}
+
 /// Table rows by their first word, their patterns split once.
 struct Indexed {
     const Field* field;
@@ -122,20 +132,52 @@ const Index& tableIndex() {
     return index;
 }
 
-/// The names a mistyped one may have meant: every row of the table with this name's place put in.
-std::vector<std::string> candidatesFor(const std::vector<std::string_view>& tokens) {
+/// What stands for one word of a pattern in a name meant like the typed one.
+std::string wordFor(std::string_view pattern, std::string_view typed) {
+    if (pattern == "F#") return std::string(isFrame(typed) ? typed : "F1");
+    if (pattern == "strake#") return std::string(isStrake(typed) ? typed : "strake1");
+    if (pattern == "#") return std::string(isNumber(typed) ? typed : "1");
+    return std::string(pattern == "*" && !typed.empty() ? typed : pattern);
+}
+
+/// The names a mistyped one may have meant: every row of the table with this name's place put in,
+/// and with each place it knows.
+std::vector<std::string> candidatesFor(std::string_view what,
+                                       const std::vector<std::string_view>& tokens) {
     std::vector<std::string> names;
-    for (const Field& field : decisionTable()) {
-        const auto pattern = splitAt(field.pattern, '.');
+    const auto add = [&](const std::vector<std::string_view>& pattern, std::string_view place) {
         std::string name;
         for (std::size_t i = 0; i < pattern.size(); ++i) {
             if (i != 0) name += '.';
-            const bool free = pattern[i] == "F#" || pattern[i] == "#" || pattern[i] == "*";
-            name += free && i < tokens.size() ? tokens[i] : pattern[i];
+            name += pattern[i] == "*" && !place.empty()
+                        ? std::string(place)
+                        : wordFor(pattern[i], i < tokens.size() ? tokens[i] : std::string_view{});
         }
-        names.push_back(std::move(name));
+        if (name != what) names.push_back(std::move(name));
+    };
+    for (const Field& field : decisionTable()) {
+        const auto pattern = splitAt(field.pattern, '.');
+        if (field.places.empty()) add(pattern, {});
+        for (const std::string& place : field.places) {
+            if (!place.ends_with(".*")) add(pattern, place);
+        }
     }
     return names;
+}
+
+/// A name of the right form whose place nothing would read.
+Problem unknownPlace(const Field& field, std::string_view place, std::string_view what,
+                     const std::optional<std::string>& near) {
+    const bool own =
+        std::find(field.places.begin(), field.places.end(), "own.*") != field.places.end();
+    std::string all;
+    for (const std::string& name : field.places) {
+        if (!name.ends_with(".*")) all += (all.empty() ? "" : ", ") + name;
+    }
+    if (own) all += ", or own. and a name";
+    return {"decision.place", quotable(what),
+            std::string("there is no ") + (own ? "load case " : "class ") + quotable(place),
+            near ? "did you mean " + *near + "?" : "one of " + all};
 }
 
 template <typename T>
@@ -172,13 +214,25 @@ Result<Value> readChoice(const Field& field, std::string_view text, std::string_
     return tl::unexpected(Problem{"value.choice", std::string(where), what, "one of " + all});
 }
 
+/// Control characters and line separators; an end of line is one unless the field takes several
+/// lines.
+bool hasControl(std::string_view text, bool manyLines) {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto c = static_cast<unsigned char>(text[i]);
+        if ((c < 0x20 && !(manyLines && c == '\n')) || c == 0x7f) return true;
+        const std::string_view rest = text.substr(i);
+        if (c == 0xc2 && rest.size() > 1 && static_cast<unsigned char>(rest[1]) < 0xa0) return true;
+        if (rest.starts_with("\xe2\x80\xa8") || rest.starts_with("\xe2\x80\xa9")) return true;
+    }
+    return false;
+}
+
 Result<Value> readText(const Field& field, std::string_view text, std::string_view where) {
     const std::size_t most = field.kind == ValueKind::keptRow ? 20000
                              : field.pattern == "hull.name"   ? 60
                                                               : 400;
-    const bool control = field.kind == ValueKind::text &&
-                         std::any_of(text.begin(), text.end(),
-                                     [](unsigned char c) { return c < 0x20 && c != '\n'; });
+    const bool control = field.kind != ValueKind::keptRow &&
+                         hasControl(trimmed(text), field.pattern.ends_with(".reason"));
     if (trimmed(text).empty() || text.size() > most || firstBadUtf8(text) || control) {
         return tl::unexpected(Problem{"value.text", std::string(where),
                                       field.label + " is " + quotable(text),
@@ -204,14 +258,27 @@ const std::vector<Field>& decisionTable() {
 Result<Target> findDecision(std::string_view what) {
     const auto tokens = splitAt(what, '.');
     const std::string_view head = headOf(tokens.front());
+    const Field* lacksPlace = nullptr;
+    std::string place;
     if (const auto rows = tableIndex().find(head); rows != tableIndex().end()) {
         for (const Indexed& row : rows->second) {
-            if (auto address = match(row.pattern, tokens))
-                return Target{row.field, std::move(*address)};
+            auto address = match(row.pattern, tokens);
+            if (!address) continue;
+            if (isPlace(*row.field, address->place)) return Target{row.field, std::move(*address)};
+            lacksPlace = row.field;
+            place = address->place;
         }
     }
-    const auto candidates = candidatesFor(tokens);
-    const auto near = didYouMean(what, candidates);
+    // Of names equally near, one in the same place is meant.
+    const auto candidates = candidatesFor(what, tokens);
+    std::vector<std::string> sameHead;
+    for (const std::string& name : candidates) {
+        if (headOf(std::string_view(name).substr(0, name.find('.'))) == head)
+            sameHead.push_back(name);
+    }
+    auto near = didYouMean(what, sameHead);
+    if (!near) near = didYouMean(what, candidates);
+    if (lacksPlace != nullptr) return tl::unexpected(unknownPlace(*lacksPlace, place, what, near));
     return tl::unexpected(
         Problem{"decision.unknown", quotable(what), "there is no decision of this name",
                 near ? "did you mean " + *near + "?" : "names like keel.sided or K.5.diameter"});

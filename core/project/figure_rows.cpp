@@ -3,6 +3,30 @@
 namespace fayline::table {
 namespace {
 
+/// Every load case there is to be; the builder's own are called own.NAME.
+const std::vector<std::string>& caseNames() {
+    static const std::vector<std::string> names{"knockdown_port",
+                                                "knockdown_starboard",
+                                                "sailing_port",
+                                                "sailing_starboard",
+                                                "grounding_up",
+                                                "grounding_aft",
+                                                "grounding_forward",
+                                                "grounding_port",
+                                                "grounding_starboard",
+                                                "pounding_fore",
+                                                "pounding_aft",
+                                                "sea_bottom",
+                                                "sea_side",
+                                                "rig",
+                                                "swelling",
+                                                "springback",
+                                                "slings",
+                                                "on_keel",
+                                                "own.*"};
+    return names;
+}
+
 template <typename T>
 Field caseField(const char* name, ValueKind kind, Span span, std::vector<std::string> choices,
                 const char* label, const char* help, std::optional<T> CaseDecisions::*member) {
@@ -17,7 +41,8 @@ Field caseField(const char* name, ValueKind kind, Span span, std::vector<std::st
             help,
             entrySetter<T, CaseDecisions>(
                 [](Project & p) -> auto& { return p.cases; },
-                [member](auto& c) -> auto& { return c.*member; })};
+                [member](auto& c) -> auto& { return c.*member; }),
+            caseNames()};
 }
 
 template <typename T>
@@ -87,7 +112,8 @@ std::vector<Field> figureRows() {
              } else {
                  p.classTarget[a.place] = std::get<double>(*value);
              }
-         }},
+         },
+         {"keel", "hull", "trim"}},
         {"metal_set.factor",
          ValueKind::ratio,
          1,

@@ -87,7 +87,7 @@ Result<std::vector<std::string>> expandRange(const Project& project, std::string
     }
     std::string last(place.substr(dash + 1));
     const std::string prefix = bolt ? "K." : "F";
-    if (!last.empty() && last.substr(0, prefix.size()) != prefix) last.insert(0, prefix);
+    if (!last.empty() && last.front() >= '0' && last.front() <= '9') last.insert(0, prefix);
     const auto ids = between(all, place.substr(0, dash), last, kind, what);
     if (!ids) return tl::unexpected(ids.error());
     std::vector<std::string> names;

@@ -396,10 +396,7 @@ TEST(BadInput, NamesOfAnyBytesAreRefusedInOneLine) {
     EXPECT_NE(json["project"].get<std::string>().find("we"), std::string::npos);
 }
 
-// Accepted today without a word, though nothing will ever read them; to be enabled when the
-// decision table refuses names of cases and classes it does not know, names of two lines, and
-// catalogue rows that do not read.
-TEST(BadInput, DISABLED_DecisionsThatNothingWouldReadAreRefused) {
+TEST(BadInput, DecisionsThatNothingWouldReadAreRefused) {
     const Folder folder;
     putDemo(folder, "p.fayline");
     for (const char* what : {"case.knockdown_prt.factor=2", "class.kel.target=2", "hull.name=a\nb",

@@ -89,6 +89,31 @@ TEST(Decide, AMetalTheCatalogueLacksIsRefusedWithTheNearest) {
     EXPECT_FALSE(Bench{}.prepare({{"keel.wood", "plastic"}}));
 }
 
+TEST(Decide, AMetalTheCatalogueLacksIsAnsweredInWholeSentences) {
+    const auto none = Bench{}.prepare({{"bolts.metal", "unobtainium"}});
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().allowed,
+              "a metal of the catalogue. Your own: give its figures first, like "
+              "metal.unobtainium.yield");
+}
+
+TEST(Decide, AKeptRowMustReadAsAnEntryOfItsCatalogue) {
+    for (const char* what : {"catalogue.wood.white_oak", "catalogue.fish.cod", "catalogue.wood"}) {
+        const auto step = Bench{}.prepare({{what, "x"}});
+        ASSERT_FALSE(step) << what;
+        EXPECT_EQ(step.error().where, what);
+        EXPECT_FALSE(step.error().allowed.empty());
+    }
+    const std::string row =
+        "wood,property,value,moisture,source,standing\r\n"
+        "white_oak,name,White oak (Quercus alba),,common and botanical name,read\r\n"
+        "white_oak,family,hardwood,,Wood Handbook FPL-GTR-190 Table 5-3a,read\r\n"
+        "white_oak,specific_gravity,0.68,12 %,Wood Handbook FPL-GTR-190 Table 5-3a,read\r\n";
+    const auto kept = Bench{}.prepare({{"catalogue.wood.white_oak", row}});
+    EXPECT_TRUE(kept) << kept.error().line();
+    EXPECT_FALSE(Bench{}.prepare({{"catalogue.wood.red_oak", row}}));
+}
+
 TEST(Decide, TheBuildersOwnWoodNeedsItsFiguresFirst) {
     Bench bench;
     bench.decide({{"wood.bog_oak.density", "700 kg/m3"}});

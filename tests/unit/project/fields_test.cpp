@@ -17,7 +17,7 @@ std::string exampleName(const Field& field) {
     };
     put("F#", "F3");
     put("strake#", "strake4");
-    put("*", "a name 0.5");
+    put("*", field.places.empty() ? "a name 0.5" : field.places.front());
     put("#", "2");
     return name;
 }
@@ -94,6 +94,69 @@ TEST(DecisionTable, AMistypedNameIsAnsweredWithTheNearest) {
     EXPECT_FALSE(findDecision("F0.floor.kind"));
     EXPECT_FALSE(findDecision("F9.floor"));
     EXPECT_FALSE(findDecision("K.05.diameter"));
+}
+
+TEST(DecisionTable, AMistypedPlaceIsAnsweredWithOneThatExists) {
+    const auto allowed = [](const char* what) {
+        const auto target = findDecision(what);
+        EXPECT_FALSE(target) << what;
+        return target ? std::string() : target.error().allowed;
+    };
+    EXPECT_EQ(allowed("F0.floor.kind"), "did you mean F1.floor.kind?");
+    EXPECT_EQ(allowed("K.05.diameter"), "did you mean K.1.diameter?");
+    EXPECT_EQ(allowed("strake4.widht"), "did you mean strake4.width?");
+    EXPECT_EQ(allowed("strake0.width"), "did you mean strake1.width?");
+}
+
+TEST(DecisionTable, OnlyLoadCasesAndClassesThatAreReadMayBeNamed) {
+    for (const char* name : {"knockdown_port",
+                             "knockdown_starboard",
+                             "sailing_port",
+                             "sailing_starboard",
+                             "grounding_up",
+                             "grounding_aft",
+                             "grounding_forward",
+                             "grounding_port",
+                             "grounding_starboard",
+                             "pounding_fore",
+                             "pounding_aft",
+                             "sea_bottom",
+                             "sea_side",
+                             "rig",
+                             "swelling",
+                             "springback",
+                             "slings",
+                             "on_keel",
+                             "own.beaching",
+                             "own.on the hard"})
+        EXPECT_TRUE(findDecision(std::string("case.") + name + ".factor")) << name;
+    for (const char* name : {"keel", "hull", "trim"})
+        EXPECT_TRUE(findDecision(std::string("class.") + name + ".target")) << name;
+    const auto typo = findDecision("case.knockdown_prt.factor");
+    ASSERT_FALSE(typo);
+    EXPECT_EQ(typo.error().what, "there is no load case knockdown_prt");
+    EXPECT_EQ(typo.error().allowed, "did you mean case.knockdown_port.factor?");
+    const auto far = findDecision("case.whale.factor");
+    ASSERT_FALSE(far);
+    EXPECT_NE(far.error().allowed.find("one of knockdown_port"), std::string::npos);
+    EXPECT_NE(far.error().allowed.find("on_keel, or own. and a name"), std::string::npos);
+    EXPECT_FALSE(findDecision("case.own.factor"));
+    const auto kel = findDecision("class.kel.target");
+    ASSERT_FALSE(kel);
+    EXPECT_EQ(kel.error().what, "there is no class kel");
+    EXPECT_EQ(kel.error().allowed, "did you mean class.keel.target?");
+}
+
+TEST(DecisionTable, NamesStandInOneLineReasonsMayTakeSeveral) {
+    Project project;
+    for (const char* bad : {"a\nb", "a\tb", "a\x7f", "a\xc2\x85",
+                            "a\xe2\x80\xa8"
+                            "b"})
+        EXPECT_FALSE(applyChange(project, "hull.name", std::string("x") + bad + "y")) << bad;
+    EXPECT_FALSE(applyChange(project, "B.scarph.upper", std::string("stem\nkeel")));
+    EXPECT_TRUE(applyChange(project, "hull.name", std::string("Möwe – 2")));
+    EXPECT_TRUE(applyChange(project, "K.1.reason", std::string("first\nsecond")));
+    EXPECT_FALSE(applyChange(project, "K.1.reason", std::string("first\x1bsecond")));
 }
 
 TEST(DecisionTable, StationNamesMayHoldDots) {

@@ -47,6 +47,12 @@ TEST(Ranges, WhatDoesNotExistIsAnError) {
     EXPECT_FALSE(expandRange(Project{}, "F1.floor.kind"));
 }
 
+TEST(Ranges, ARangeOfUnlikeThingsNamesThePlaceAsTyped) {
+    const auto names = expandRange(twelveFrames(), "F8-K9.floor.kind");
+    ASSERT_FALSE(names);
+    EXPECT_EQ(names.error().what, "there is no frame K9");
+}
+
 TEST(Ranges, AFrameSetInLaterIsMadeByItsPlace) {
     EXPECT_TRUE(expandRange(twelveFrames(), "F4A.frame.x"));
     EXPECT_FALSE(expandRange(twelveFrames(), "F4A.floor.kind"));

@@ -49,7 +49,8 @@ struct Field {
     std::string label;                 ///< "siding"
     std::string help;                  ///< one sentence for a first-time user
     std::function<void(Project&, const Address&, const Value*)>
-        set;  ///< null value: back to the rule
+        set;                            ///< null value: back to the rule
+    std::vector<std::string> places{};  ///< names the `*` may stand for; none: any name
 };
 
 /// The whole table, in the order forms show it.
