@@ -224,8 +224,8 @@ std::vector<std::string> warningsFor(const PaperContext& paper,
             deepest = hole->group == "ballast" ? deepest : max(deepest, step.depth);
     }
     if (deepest > longBit)
-        found.push_back("Bores " + paper.unit.setOut(deepest) +
-                        " deep: long auger or extension, sighted to a string.");
+        found.push_back("bores " + paper.unit.setOut(deepest) +
+                        ": long auger, sighted to a string.");
     if (found.size() > mostWarnings) {
         const std::size_t more = found.size() - mostWarnings + 1;
         found.resize(mostWarnings - 1);
@@ -253,7 +253,7 @@ std::string marginsFor(const PaperContext& paper, const std::vector<const Hole*>
         case Status::near:
             return "near: " + words + ".";
         case Status::outside:
-            return "outside the formula's range: " + words + ".";
+            return "outside the formula: " + words + ".";
         case Status::unloaded:
             return "no load on these in any case worked out.";
         case Status::ok:

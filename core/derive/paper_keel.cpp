@@ -94,20 +94,33 @@ std::string casesOf(const PaperContext& paper, const HolesOf& holes) {
     for (const Check* check : paper.results.worstFirst) {
         if (ours.count(check->id) > 0) worst.try_emplace(check->loadCase, check);
     }
-    std::string cases;
+    std::vector<const Check*> low;
+    std::string notCarried;
+    double rest = 0.0;
     for (const auto& loads : paper.results.cases) {
         const auto found = worst.find(loads->loadCase);
-        cases += (cases.empty() ? "" : "; ") + plain(nameOf(loads->loadCase)) + " ";
-        if (!loads->settled || !loads->carried) {
-            cases += "NOT CARRIED";
-        } else if (found == worst.end()) {
-            cases += "no load on them";
-        } else {
-            const Check& check = *found->second;
-            cases +=
-                shortWords(check) + " " + (check.id == "keel" ? "(keel on ballast)" : check.id);
+        if (!loads->settled || !loads->carried)
+            notCarried += "; " + plain(nameOf(loads->loadCase)) + " NOT CARRIED";
+        if (found == worst.end()) continue;
+        const Check& check = *found->second;
+        const bool fine = check.status == Status::ok || check.status == Status::unloaded;
+        if (!fine) {
+            low.push_back(&check);
+        } else if (check.margin && (rest == 0.0 || *check.margin < rest)) {
+            rest = *check.margin;
         }
     }
+    std::stable_sort(low.begin(), low.end(),
+                     [](const Check* a, const Check* b) { return worseThan(*a, *b); });
+    std::string cases;
+    for (const Check* check : low) {
+        cases += (cases.empty() ? "" : "; ") + plain(nameOf(check->loadCase)) + " " +
+                 (check->margin ? marginText(*check->margin) : "not known") + " " +
+                 (check->id == "keel" ? "keel on ballast" : check->id);
+    }
+    cases += notCarried;
+    if (rest > 0.0)
+        cases += (cases.empty() ? "all " : "; all others ") + marginText(rest) + " and more";
     return cases.empty() ? cases : cases + ".";
 }
 

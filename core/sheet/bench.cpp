@@ -108,13 +108,13 @@ class Side {
     [[nodiscard]] double warningsHeight() const {
         double height = 0.0;
         for (const std::string& warning : in_.warnings)
-            height += flow_.paragraphHeight("!", warning);
+            height += flow_.paragraphHeight("Take care", warning);
         return height;
     }
 
     [[nodiscard]] double heightBelowPicture() const {
         double height = warningsHeight() + heightOfFound();
-        if (!in_.margins.empty()) height += 1.0 + flow_.paragraphHeight("M", in_.margins);
+        if (!in_.margins.empty()) height += 1.0 + flow_.paragraphHeight("Margins", in_.margins);
         if (in_.groups.empty() && in_.guests.empty()) return height + 24.0;
         if (!in_.groups.empty()) height += headHeight();
         for (const BenchGroup& group : in_.groups)
