@@ -7,6 +7,8 @@ namespace fayline {
 void LayoutMemory::nextGeneration() {
     curves.nextGeneration();
     frames.nextGeneration();
+    planking.nextGeneration();
+    backbone.nextGeneration();
 }
 
 void layOutFastenings(const Project& project, const Materials& materials,
@@ -25,12 +27,31 @@ void layOutFastenings(const Project& project, const Materials& materials,
     const bool hardwood = wood == nullptr || wood->family == WoodFamily::hardwood;
     for (std::size_t i = 0; i < structure.frames.size(); ++i) {
         const FramePlace& frame = structure.frames[i];
-        results.frameFastenings.push_back(
-            memory.frames.get(frame.id,
-                              frameFasteningInput(project, structure, frame, results.curves[i],
-                                                  greatest, catalogue, hardwood),
-                              layOutFrame, results.runs.frames));
+        results.frameFastenings.push_back(memory.frames.get(
+            frame.id,
+            frameFasteningInput(project, structure, frame, results.curves[i], greatest, catalogue,
+                                hardwood, results.ballastBolts->holes),
+            layOutFrame, results.runs.frames));
     }
+    int uncounted = 0;
+    HullEnds ends;
+    if (results.hull->surface) {
+        const auto at = [&](const char* key, Length x) {
+            const auto keelTop = structure.keel ? keelTopAt(*structure.keel, x) : std::nullopt;
+            const auto curve =
+                memory.curves.get(key, CurveInput{results.hull, x, keelTop}, curveStage, uncounted);
+            return *curve ? std::shared_ptr<const FrameCurve>(curve, &**curve) : nullptr;
+        };
+        ends = {at("fore end", results.hull->surface->foreEnd()),
+                at("after end", results.hull->surface->afterEnd())};
+    }
+    results.planking =
+        memory.planking.get(0, plankingInput(project, results, ends, greatest, catalogue, hardwood),
+                            layOutPlanking, uncounted);
+    results.backbone = memory.backbone.get(0, backboneInput(project, results, catalogue),
+                                           layOutBackbone, uncounted);
+    const auto missing = missingFastenings(project);
+    results.missing.insert(results.missing.end(), missing.begin(), missing.end());
 }
 
 }  // namespace fayline

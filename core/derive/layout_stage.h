@@ -3,6 +3,7 @@
 #include "derive/memo.h"
 #include "fastening_stages.h"
 #include "materials.h"
+#include "planking_stage.h"
 
 namespace fayline {
 
@@ -10,6 +11,8 @@ namespace fayline {
 struct LayoutMemory {
     Memo<std::string, CurveInput, std::optional<FrameCurve>> curves;
     Memo<std::string, FrameFasteningInput, FrameFastenings> frames;
+    Memo<int, PlankingInput, FrameFastenings> planking;
+    Memo<int, BackboneInput, FrameFastenings> backbone;
 
     void nextGeneration();
 };

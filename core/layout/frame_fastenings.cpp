@@ -49,6 +49,52 @@ Length spread(Length from, Length to, int i, int count) {
     return from + (static_cast<double>(i) / (count - 1)) * (to - from);
 }
 
+/// A hole across the frame's depth, by its place along the frame.
+struct Crossing {
+    Length along, diameter;
+};
+
+Length plankAlong(const FrameFasteningInput& in, std::size_t strake, int i) {
+    const FasteningChoice& choice = *in.plank[strake];
+    const Length width = in.seams[strake + 1] - in.seams[strake];
+    const Length edge = min(max(4.0 * choice.diameter, 0.2 * width), width / 2.0);
+    return spread(in.seams[strake] + edge, in.seams[strake + 1] - edge, i, choice.count);
+}
+
+std::vector<Crossing> plankCrossings(const FrameFasteningInput& in) {
+    std::vector<Crossing> all;
+    for (std::size_t k = 0; k + 1 < in.seams.size() && k < in.plank.size(); ++k) {
+        for (int i = 0; in.plank[k] && i < in.plank[k]->count; ++i)
+            all.push_back({plankAlong(in, k, i), in.plank[k]->diameter});
+    }
+    return all;
+}
+
+/// The place nearest the wanted one, no further off than `most` and between the ends, that leaves
+/// two diameters of wood to every crossing; else the one that leaves most.
+Length clearOf(const std::vector<Crossing>& crossings, Length wanted, Length diameter, Length from,
+               Length to, Length most) {
+    constexpr Length step = millimetres(2);
+    const auto spare = [&](Length along) {
+        Length least = metres(1);
+        for (const Crossing& c : crossings) {
+            const Length body = min(diameter, c.diameter);
+            least = min(least, abs(along - c.along) - (diameter + c.diameter) / 2.0 - 2.0 * body);
+        }
+        return least;
+    };
+    Length best = wanted;
+    Length bestSpare = spare(wanted);
+    for (Length off = step; off <= most && bestSpare < Length{}; off += step) {
+        for (const Length along : {wanted - off, wanted + off}) {
+            if (along < from || along > to || spare(along) <= bestSpare) continue;
+            best = along;
+            bestSpare = spare(along);
+        }
+    }
+    return best;
+}
+
 /// Arm fastenings run fore and aft through frame and floor where these lie side by side, along the
 /// middle of the frame.
 void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const Side& side,
@@ -70,8 +116,13 @@ void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const Si
     const double aft = in.floor->x > in.curve->x() ? 1.0 : -1.0;
     const Length far = in.floor->x + aft * in.floor->siding / 2.0;
     const Length near = in.curve->x() - aft * in.sided / 2.0;
+    const auto crossings = plankCrossings(in);
+    const Length pitch = choice.count > 1 ? (*to - *from) / (choice.count - 1) : *to - *from;
+    const Length give = min(millimetres(40), max(Length{}, pitch - 4.0 * choice.diameter) / 2.0);
     for (int i = 0; i < choice.count; ++i) {
-        const CurvePoint place = in.curve->inside(spread(*from, *to, i, choice.count), depth);
+        const Length along = clearOf(crossings, spread(*from, *to, i, choice.count),
+                                     choice.diameter, *from, *to, give);
+        const CurvePoint place = in.curve->inside(along, depth);
         Hole hole = holeFor(in, choice, side, "arm", i + 1, "A");
         hole.face = aft > 0 ? "aft" : "fore";
         hole.joins = {in.frame + ".floor", in.frame + "." + side.letter};
@@ -90,6 +141,16 @@ void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const Si
 void heels(const FrameFasteningInput& in, const FasteningChoice& choice, const Side& side,
            FrameFastenings& out) {
     if (!in.keelSided || !in.keelTop || choice.count <= 0) return;
+    const bool through = choice.kind == FasteningKind::bolt || choice.kind == FasteningKind::rivet;
+    if (through && !choice.length) {
+        const std::string place = in.frame + "." + side.letter + ".heel";
+        out.findings.push_back({"grip",
+                                {place + ".1"},
+                                std::nullopt,
+                                place + ": how long its bolts or rivets are is not decided",
+                                {place + ".length="}});
+        return;
+    }
     const bool down = in.heelDetail == HeelDetail::onTop ||
                       in.heelDetail == HeelDetail::continuous ||
                       in.heelDetail == HeelDetail::halfFrames;
@@ -128,6 +189,10 @@ void floorBolts(const FrameFasteningInput& in, const FasteningChoice& choice,
                 FrameFastenings& out) {
     if (!in.floor || !in.keelTop || !in.keelUnderside || choice.count <= 0) return;
     const Length half = in.keelSided.value_or(Length{}) / 2.0;
+    const Hole* boltInFloor = nullptr;
+    for (const Hole& bolt : in.ballast) {
+        if (abs(bolt.start.x - in.floor->x) < in.floor->siding / 2.0) boltInFloor = &bolt;
+    }
     for (int i = 0; i < choice.count; ++i) {
         Hole hole;
         hole.frame = in.frame;
@@ -137,8 +202,9 @@ void floorBolts(const FrameFasteningInput& in, const FasteningChoice& choice,
         hole.face = "inner";
         dress(hole, choice);
         hole.joins = {in.frame + ".floor", "keel"};
-        const Length y =
-            choice.count == 1 ? Length{} : spread(-0.5 * half, 0.5 * half, i, choice.count);
+        Length y = spread(-0.5 * half, 0.5 * half, i, choice.count);
+        if (choice.count == 1 && boltInFloor != nullptr)
+            y = boltInFloor->start.y > Length{} ? -0.5 * half : 0.5 * half;
         hole.side = y < Length{} ? "port" : y > Length{} ? "starboard" : "";
         const Length proud = choice.kind == FasteningKind::bolt ? proudOf(choice) : Length{};
         const Length bottom = choice.kind == FasteningKind::bolt
@@ -162,15 +228,11 @@ void planks(const FrameFasteningInput& in, const Side& side, FrameFastenings& ou
          ++strake) {
         if (!in.plank[strake] || in.plank[strake]->count <= 0) continue;
         const FasteningChoice& choice = *in.plank[strake];
-        const Length width = in.seams[strake + 1] - in.seams[strake];
-        const Length edge = min(max(4.0 * choice.diameter, 0.2 * width), width / 2.0);
         const std::string name = "plank." + std::to_string(strake + 1);
         for (int i = 0; i < choice.count; ++i) {
-            const Length along =
-                spread(in.seams[strake] + edge, in.seams[strake + 1] - edge, i, choice.count);
-            const CurvePoint place = in.curve->at(along);
+            const CurvePoint place = in.curve->at(plankAlong(in, strake, i));
             Hole hole = holeFor(in, choice, side, name.c_str(), i + 1, "P");
-            hole.mark = std::to_string(strake + 1) + (i == 0 ? "a" : i == 1 ? "b" : "c");
+            hole.mark = std::to_string(strake + 1) + static_cast<char>('a' + i);
             hole.group = "plank";
             hole.face = "outer";
             hole.joins = {"strake" + std::to_string(strake + 1) + "." + side.letter,
@@ -215,7 +277,7 @@ std::optional<HeelDetail> heelDetailNamed(std::string_view name) {
 
 FrameFastenings layOutFrame(const FrameFasteningInput& input) {
     FrameFastenings out;
-    if (!input.curve) return out;
+    if (!input.curve || input.sided <= Length{} || input.moulded <= Length{}) return out;
     for (const auto& [side, heel, arm] :
          {std::tuple(&port, &input.heelPort, &input.armPort),
           std::tuple(&starboard, &input.heelStarboard, &input.armStarboard)}) {

@@ -106,21 +106,7 @@ void frameFindings(const FrameFasteningInput& input, FrameFastenings& fastenings
             checkScrew(input, hole, *choice, fastenings.findings);
     }
     checkPlankEdge(input, fastenings.findings);
-    for (std::size_t i = 0; i < fastenings.holes.size(); ++i) {
-        const Hole& a = fastenings.holes[i];
-        for (std::size_t j = i + 1; j < fastenings.holes.size(); ++j) {
-            const Hole& b = fastenings.holes[j];
-            if (a.group == "plank" && b.group == "plank") continue;
-            const Length gap = distanceBetween(a, b);
-            const Length touching = (a.diameter + b.diameter) / 2.0;
-            if (gap < touching)
-                fastenings.findings.push_back({"clash",
-                                               {a.id, b.id},
-                                               touching - gap,
-                                               a.id + " and " + b.id + " run into each other",
-                                               {}});
-        }
-    }
+    clearanceFindings(input, fastenings);
 }
 
 }  // namespace fayline

@@ -37,6 +37,7 @@ struct FrameFasteningInput {
                                 ///< edge; none: no planking yet
     std::optional<FasteningChoice> heelPort, heelStarboard, armPort, armStarboard, floorBolt;
     std::vector<std::optional<FasteningChoice>> plank;  ///< by strake
+    std::vector<Hole> ballast;                          ///< ballast bolts that stand at this frame
     bool operator==(const FrameFasteningInput&) const = default;
 };
 
@@ -47,7 +48,8 @@ struct FrameFastenings {
 };
 
 /// Places heel, arm, floor-to-keel and plank fastenings of one frame and says what is wrong with
-/// them.
+/// them. Arm fastenings give way, along the frame, to plank fastenings; a single floor bolt to the
+/// ballast bolt in its floor. Nothing while the frame's sizes are not known.
 FrameFastenings layOutFrame(const FrameFasteningInput& input);
 
 }  // namespace fayline

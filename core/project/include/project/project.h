@@ -120,7 +120,9 @@ struct FasteningDecisions {
 struct PlankingDecisions {
     std::optional<std::string> wood;
     std::optional<Length> thickness;
-    std::optional<int> strakes;  ///< on each side, garboard and sheer strake included
+    std::optional<int> strakes;       ///< on each side, garboard and sheer strake included
+    std::optional<Length> longest;    ///< longest plank to be had; none: no butts
+    std::optional<Length> buttBlock;  ///< thickness of butt blocks; else as the planking
     bool operator==(const PlankingDecisions&) const = default;
 };
 
