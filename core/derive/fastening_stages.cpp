@@ -102,7 +102,7 @@ FrameFasteningInput frameFasteningInput(const Project& project, const Structure&
                                         const FramePlace& frame,
                                         std::shared_ptr<const FrameCurve> curve,
                                         Length greatestGirth, const Catalogue& catalogue,
-                                        bool hardwoodFrame) {
+                                        bool hardwoodFrame, const std::vector<Hole>& ballastBolts) {
     FrameFasteningInput in;
     in.frame = frame.id;
     in.curve = std::move(curve);
@@ -110,6 +110,9 @@ FrameFasteningInput frameFasteningInput(const Project& project, const Structure&
     in.moulded = frame.moulded.value_or(Length{});
     in.planking = project.planking.thickness.value_or(Length{});
     in.hardwoodFrame = hardwoodFrame;
+    for (const Hole& bolt : ballastBolts) {
+        if (bolt.frame == frame.id) in.ballast.push_back(bolt);
+    }
     if (structure.keel) {
         in.keelTop = keelTopAt(*structure.keel, frame.x);
         in.keelUnderside = keelUndersideAt(*structure.keel, frame.x);

@@ -37,6 +37,6 @@ FrameFasteningInput frameFasteningInput(const Project& project, const Structure&
                                         const FramePlace& frame,
                                         std::shared_ptr<const FrameCurve> curve,
                                         Length greatestGirth, const Catalogue& catalogue,
-                                        bool hardwoodFrame);
+                                        bool hardwoodFrame, const std::vector<Hole>& ballastBolts);
 
 }  // namespace fayline
