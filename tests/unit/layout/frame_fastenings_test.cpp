@@ -191,3 +191,137 @@ TEST(FrameFindings, BoltsThatRunIntoEachOther) {
     in.armPort->diameter = millimetres(60);
     EXPECT_TRUE(hasKind(layOutFrame(in), "clash"));
 }
+
+namespace {
+
+Hole ballastBolt(double x_mm, double y_mm) {
+    Hole bolt;
+    bolt.id = "K.3";
+    bolt.frame = "F9";
+    bolt.group = "ballast";
+    bolt.kind = "bolt";
+    bolt.diameter = millimetres(20);
+    bolt.start = {millimetres(x_mm), millimetres(y_mm), millimetres(420)};
+    bolt.end = {millimetres(x_mm), millimetres(y_mm), millimetres(-400)};
+    return bolt;
+}
+
+const Finding* ofKind(const FrameFastenings& layout, const std::string& kind) {
+    const auto found = std::find_if(layout.findings.begin(), layout.findings.end(),
+                                    [&](const Finding& f) { return f.kind == kind; });
+    return found == layout.findings.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+// Plank screws of 6.15 mm and arm bolts of 9.5 mm want 7.825 + 2 × 6.15 mm between their middles.
+TEST(FrameFastenings, ArmBoltsGiveWayToPlankScrews) {
+    const auto layout = layOutFrame(frame());
+    for (const Hole* arm : ofGroup(layout, "arm")) {
+        for (const Hole* plank : ofGroup(layout, "plank", arm->side))
+            EXPECT_GE(inMillimetres(distanceBetween(*arm, *plank)), 7.825 + 12.3 - 0.06) << arm->id;
+    }
+}
+
+TEST(FrameFastenings, ASingleFloorBoltStandsOnTheSideTheBallastBoltLeavesFree) {
+    auto in = frame();
+    in.floorBolt = bolt(1);
+    EXPECT_EQ(ofGroup(layOutFrame(in), "floor")[0]->start.y, Length{});
+    in.ballast = {ballastBolt(4060, 25)};
+    EXPECT_EQ(inMillimetres(ofGroup(layOutFrame(in), "floor")[0]->start.y), -50);
+    in.ballast = {ballastBolt(4060, -25)};
+    EXPECT_EQ(inMillimetres(ofGroup(layOutFrame(in), "floor")[0]->start.y), 50);
+    // A bolt at the frame but not in its floor asks nothing.
+    in.ballast = {ballastBolt(4000, 25)};
+    EXPECT_EQ(ofGroup(layOutFrame(in), "floor")[0]->start.y, Length{});
+}
+
+TEST(FrameFastenings, MarksOfACrossingDiffer) {
+    auto in = frame();
+    for (auto& choice : in.plank) choice->count = 6;
+    const auto layout = layOutFrame(in);
+    std::set<std::string> marks;
+    for (const Hole* hole : ofGroup(layout, "plank", "port"))
+        EXPECT_TRUE(marks.insert(hole->mark).second) << hole->mark;
+}
+
+TEST(FrameFastenings, NothingIsPlacedBeforeTheFramesSizesAreKnown) {
+    auto in = frame();
+    in.moulded = Length{};
+    EXPECT_TRUE(layOutFrame(in).holes.empty());
+    in = frame();
+    in.sided = Length{};
+    EXPECT_TRUE(layOutFrame(in).holes.empty());
+}
+
+TEST(FrameFindings, AHeelBoltWithoutALengthSaysSo) {
+    auto in = frame();
+    in.heelPort = bolt(2);
+    const auto layout = layOutFrame(in);
+    EXPECT_TRUE(ofGroup(layout, "heel").empty());
+    const Finding* found = ofKind(layout, "grip");
+    ASSERT_NE(found, nullptr);
+    EXPECT_EQ(found->cure, std::vector<std::string>{"F9.P.heel.length="});
+}
+
+TEST(FrameFindings, AFloorBoltThatMeetsABallastBolt) {
+    auto in = frame();
+    in.floorBolt = bolt(2);
+    in.ballast = {ballastBolt(4060, 45)};
+    const auto met = layOutFrame(in);
+    const Finding* clash = ofKind(met, "clash");
+    ASSERT_NE(clash, nullptr);
+    EXPECT_EQ(clash->holes, (std::vector<std::string>{"F9.floor.2", "K.3"}));
+    // 4.75 and 10 mm of radius, 5 mm between the middles.
+    EXPECT_NEAR(inMillimetres(*clash->missing), 9.75, 1e-6);
+    EXPECT_EQ(clash->cure.front(), "K.3.offset=");
+}
+
+TEST(FrameFindings, HowMuchANearHoleLacks) {
+    auto in = frame();
+    in.floorBolt = bolt(2);
+    in.ballast = {ballastBolt(4060, 20)};
+    const auto layout = layOutFrame(in);
+    const Finding* near = ofKind(layout, "near");
+    ASSERT_NE(near, nullptr);
+    // 30 mm apart, 14.75 of it metal: 15.25 of wood where twice 20 is asked.
+    EXPECT_NEAR(inMillimetres(*near->missing), 24.75, 1e-6);
+}
+
+TEST(FrameFindings, BoltsTooNearEachOtherOrAnEdge) {
+    auto in = frame();
+    in.floorBolt = bolt(4);
+    // 100 mm between four: 33.3 apart, and 38 asked.
+    const auto rowed = layOutFrame(in);
+    const Finding* spacing = ofKind(rowed, "spacing");
+    ASSERT_NE(spacing, nullptr);
+    EXPECT_NEAR(inMillimetres(*spacing->missing), 38 - 100.0 / 3, 1e-6);
+
+    in = frame();
+    in.moulded = millimetres(46);
+    for (auto& choice : in.plank) choice->length = millimetres(40);
+    const auto thin = layOutFrame(in);
+    const Finding* frameEdge = ofKind(thin, "edge");
+    ASSERT_NE(frameEdge, nullptr);
+    EXPECT_NEAR(inMillimetres(*frameEdge->missing), 23.75 - 23, 1e-6);
+
+    in = frame();
+    in.floorBolt = bolt(1);
+    in.floor->siding = millimetres(40);
+    const auto narrow = layOutFrame(in);
+    const Finding* floorEdge = ofKind(narrow, "edge");
+    ASSERT_NE(floorEdge, nullptr);
+    EXPECT_EQ(floorEdge->holes, std::vector<std::string>{"F9.floor.1"});
+    EXPECT_EQ(floorEdge->cure, std::vector<std::string>{"F9.floor.sided="});
+}
+
+TEST(FrameFindings, TwoScrewsOnOneGrainLineOfAThinFrameAreToldOnce) {
+    auto in = frame();
+    in.sided = millimetres(25);
+    const auto layout = layOutFrame(in);
+    const auto grain = std::count_if(layout.findings.begin(), layout.findings.end(),
+                                     [](const Finding& f) { return f.kind == "grain_line"; });
+    EXPECT_EQ(grain, 1);
+    // 0.4 of 25 mm apart; twice 6.15 mm asked.
+    EXPECT_NEAR(inMillimetres(*ofKind(layout, "grain_line")->missing), 2.3, 1e-6);
+}
