@@ -80,7 +80,8 @@ Force armLoad(const FloorCheckInput& input, const FrameLoad& load) {
 
 }  // namespace
 
-std::vector<Check> checkFloor(const FloorCheckInput& input, const FrameLoad& load) {
+std::vector<Check> checkFloor(const FloorCheckInput& input, const FrameLoad& atAxis) {
+    const FrameLoad load = raisedBy(atAxis, input.rise);
     std::vector<Check> checks;
     const FloorLoad at = floorLoad(input.spread, input.keelSided, load);
     const Force arm = armLoad(input, load);
@@ -123,7 +124,7 @@ std::vector<Check> checkFloor(const FloorCheckInput& input, const FrameLoad& loa
     return checks;
 }
 
-std::optional<Trace> explainFloor(const FloorCheckInput& input, const FrameLoad& load,
+std::optional<Trace> explainFloor(const FloorCheckInput& input, const FrameLoad& atAxis,
                                   const Check& check) {
     const bool bending = check.limitState == LimitStateKind::floorBending;
     if (!bending && check.limitState != LimitStateKind::floorShear) return std::nullopt;
@@ -133,6 +134,7 @@ std::optional<Trace> explainFloor(const FloorCheckInput& input, const FrameLoad&
     trace.formula = bending ? "σ = 6·M_max/((b−d)·h²)" : "τ = 1.5·V_max/((b−d)·h)";
     trace.clause = check.clause;
     trace.standing = check.standing;
+    const FrameLoad load = raisedBy(atAxis, input.rise, &trace);
     const FloorLoad at = floorLoad(input.spread, input.keelSided, load, &trace);
     const Length net = input.sided - input.bored;
     trace.lines.push_back({"b−d", "siding less the bolt's hole", net, "", std::nullopt});

@@ -204,6 +204,8 @@ std::vector<SetCheckInput> setsOf(const FrameChecksInput& input) {
             set.count = static_cast<int>(same.size());
             set.spread = spread;
             set.keelSided = input.keelSided.value_or(Length{});
+            set.rise = input.keelMoulded.value_or(Length{});
+            if (set.group == "arm") set.rise += input.floorThroat.value_or(Length{}) / 2.0;
             set.heel = input.heelDetail == HeelDetail::onTop ||
                                input.heelDetail == HeelDetail::continuous ||
                                input.heelDetail == HeelDetail::halfFrames

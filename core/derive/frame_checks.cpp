@@ -16,6 +16,9 @@ std::string keyOf(const Joint& joint, const std::string& metal) {
     };
     for (const JointMember& member : joint.members) {
         key += member.name;
+        add(static_cast<double>(member.family));
+        add(member.gravityTwelve ? member.gravityTwelve->value.value : 0);
+        add(member.acrossMean ? member.acrossMean->value.si() : 0);
         add(member.thickness.si());
         add(member.counterbore.si());
         add(member.grain.inDegrees());
@@ -30,6 +33,7 @@ std::string keyOf(const Joint& joint, const std::string& metal) {
     add(fastener.diameter.si());
     add(fastener.gauge ? fastener.gauge->number() : -1);
     add(fastener.length.si());
+    add(fastener.hole ? fastener.hole->si() : 0);
     add(fastener.pointBearing ? fastener.pointBearing->diameter.si() : 0);
     add(fastener.pointBearing ? fastener.pointBearing->thickness.si() : 0);
     add(static_cast<double>(joint.duration));
@@ -131,6 +135,7 @@ FrameChecks checkFrame(const FrameChecksInput& input, JointStore& store) {
         floor.bored = input.ballastBolt.value_or(Length{});
         floor.spread = *arms->set.spread;
         floor.keelSided = input.keelSided.value_or(Length{});
+        floor.rise = input.keelMoulded.value_or(Length{}) + floor.throat / 2.0;
         floor.wood = input.floorWood;
         floor.target = input.context->targetKeel;
         const std::size_t before = result.checks.size();

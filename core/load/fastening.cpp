@@ -178,12 +178,24 @@ SetDemand hoodDemand(const FasteningSet& set, const FrameLoad& load, Teller& tel
 
 }  // namespace
 
+FrameLoad raisedBy(FrameLoad load, Length rise, Trace* trace) {
+    Teller tell(trace);
+    if (load.moment > Moment{} && load.sideways > Force{} && rise > Length{}) {
+        tell.say("M_0", "the frame's share of the case's moment, about the keel axis", load.moment,
+                 "statics", Standing::derived);
+        tell.say("Y", "its share of the sideways force", load.sideways);
+        tell.say("c", "from the keel axis up to where it is passed on: M = M_0 + Y·c", rise);
+    }
+    load.moment += load.sideways * rise;
+    return load;
+}
+
 SetDemand demandOn(const FasteningSet& set, const FrameLoad& load, Trace* trace) {
     Teller tell(trace);
     if (set.count <= 0) return nothing("there is none");
-    if (set.group == "arm") return armDemand(set, load, tell);
-    if (set.group == "heel") return heelDemand(set, load, tell);
-    if (set.group == "floor") return floorDemand(set, load, tell);
+    if (set.group == "arm") return armDemand(set, raisedBy(load, set.rise, trace), tell);
+    if (set.group == "heel") return heelDemand(set, raisedBy(load, set.rise, trace), tell);
+    if (set.group == "floor") return floorDemand(set, raisedBy(load, set.rise, trace), tell);
     if (set.group == "plank") return thrustDemand(set, load, set.spacing, tell);
     if (set.group == "butt") return thrustDemand(set, load, set.spacing / 2.0, tell);
     if (set.group == "hood") return hoodDemand(set, load, tell);

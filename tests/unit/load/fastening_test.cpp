@@ -67,6 +67,17 @@ TEST(FasteningLoads, ArmsAddWhatPushesUpAndSquareToItWhatPushesSideways) {
     EXPECT_NEAR(inNewtons(demandOn(arms(), load).lateral), 1.25 / 3 * std::hypot(up_N, 1300), 1e-6);
 }
 
+// 2,600 N sideways, passed on 240 mm above the keel axis: 620 + 624 = 1,244 N·m.
+TEST(FasteningLoads, ASidewaysForceTurnsMoreTheHigherItIsPassedOn) {
+    FrameLoad load = knockdown();
+    load.sideways = newtons(2600);
+    FasteningSet set = arms();
+    set.rise = millimetres(240);
+    EXPECT_NEAR(inNewtons(demandOn(set, load).lateral), 1.25 / 3 * std::hypot(1244 / 0.8, 1300),
+                1e-6);
+    EXPECT_NEAR(inNewtonMetres(raisedBy(load, millimetres(240)).moment), 1244, 1e-9);
+}
+
 TEST(FasteningLoads, AFloorNoLoadReachesSaysSo) {
     FrameLoad load = knockdown();
     load.bears = false;

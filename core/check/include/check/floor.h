@@ -17,6 +17,7 @@ struct FloorCheckInput {
     Length bored;   ///< hole through its throat, off the siding
     Length spread;  ///< between the middles of the two arms' fastenings
     Length keelSided;
+    Length rise;               ///< of mid-throat above the keel axis
     std::optional<Wood> wood;  ///< none: not decided
     double target = 1.5;
     bool operator==(const FloorCheckInput&) const = default;

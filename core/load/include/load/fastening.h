@@ -24,6 +24,7 @@ struct FasteningSet {
     // Arms, heels, floor to keel
     std::optional<Length> spread;  ///< between the middles of the two arms' fastenings
     Length keelSided;
+    Length rise;  ///< of the place where it passes the moment on, above the keel axis
     HeelPull heel = HeelPull::shear;
     bool floorHere = false;        ///< a floor stands at this frame
     bool ballastBoltHere = false;  ///< a ballast bolt goes through that floor
@@ -49,6 +50,9 @@ struct FrameLoad {
     Force hoop;            ///< pull in the frame from swollen planking
     bool operator==(const FrameLoad&) const = default;
 };
+
+/// The same load with its moment taken higher up: a sideways force turns more the higher its place.
+FrameLoad raisedBy(FrameLoad load, Length rise, Trace* trace = nullptr);
 
 /// What the worst fastening of a set carries in one case.
 struct SetDemand {
