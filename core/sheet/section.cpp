@@ -156,16 +156,18 @@ class SectionPicture {
     }
 
     /// The inside of the planking, upward from the heel.
-    [[nodiscard]] Chain insidePlanking() const {
+    const Chain& insidePlanking() {
+        if (inside_) return *inside_;
         const Length planking = in_.planking.value_or(Length{});
         Chain inside = planking > Length{} ? movedInward(in_.side, planking) : in_.side;
         if (const auto heel = heelHeight()) inside = above(inside, *heel);
-        return onThisSide(std::move(inside));
+        inside_ = onThisSide(std::move(inside));
+        return *inside_;
     }
 
     void frameLegs() {
         if (!in_.moulded || *in_.moulded <= Length{}) return;
-        const Chain outer = insidePlanking();
+        const Chain& outer = insidePlanking();
         Chain inner = movedInward(outer, *in_.moulded);
         if (const auto heel = heelHeight()) inner = above(inner, *heel);
         inner = onThisSide(std::move(inner));
@@ -274,6 +276,7 @@ class SectionPicture {
     const DrawFormat& format_;
     Drawing drawing_;
     double halfWidth_mm_ = 0.0;
+    std::optional<Chain> inside_;  ///< worked out once
 };
 
 }  // namespace

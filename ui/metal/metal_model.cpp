@@ -1,5 +1,6 @@
 #include "metal_model.h"
 
+#include <QLocale>
 #include <QStringList>
 #include <cmath>
 
@@ -110,16 +111,21 @@ void MetalModel::show(TakeOff takeOff, UnitSystem units) {
 std::string metalCsv(const TakeOff& takeOff) {
     std::string text = csvLine({"stock", "kind", "metal", "size", "length_mm", "count", "spare",
                                 "shelf", "order", "mass_kg", "price", "currency"});
+    // A whole number keeps its point, so that every reader takes the column for what it is.
     const auto number = [](double value) {
-        return QString::number(std::round(value * 1000.0) / 1000.0, 'g', 12).toStdString();
+        const QString digits = QString::number(value, 'g', QLocale::FloatingPointShortest);
+        return (digits.contains(QLatin1Char('.')) ? digits : digits + QStringLiteral(".0"))
+            .toStdString();
     };
     for (const TakeOffLine& line : takeOff.lines) {
-        text += csvLine({line.stock, line.kind, line.metal, line.size,
-                         line.length ? number(inMillimetres(*line.length)) : std::string(),
-                         std::to_string(line.count), std::to_string(line.spare),
-                         line.shelf ? std::to_string(*line.shelf) : std::string(),
-                         std::to_string(line.order),
-                         line.mass ? number(inKilograms(*line.mass)) : std::string(), "", ""});
+        text += csvLine(
+            {line.stock, line.kind, line.metal, line.size,
+             line.length ? number(numberIn(*line.length, LengthUnit::mm)) : std::string(),
+             std::to_string(line.count), std::to_string(line.spare),
+             line.shelf ? std::to_string(*line.shelf) : std::string(), std::to_string(line.order),
+             line.mass ? number(std::round(inKilograms(*line.mass) * 1000.0) / 1000.0)
+                       : std::string(),
+             "", ""});
     }
     return text;
 }

@@ -46,7 +46,7 @@ MetalPage::MetalPage(Desk& desk, QWidget* parent)
     table_->setModel(model_);
     makeReadingTable(*table_);
     table_->setItemDelegate(new RowDelegate(table_));
-    table_->horizontalHeader()->setStretchLastSection(false);
+    table_->horizontalHeader()->setSectionResizeMode(MetalModel::use, QHeaderView::Stretch);
     table_->setAccessibleName(tr("What to order"));
     auto* nothing = wrapped();
     nothing->setAlignment(Qt::AlignCenter);
@@ -137,6 +137,7 @@ void MetalPage::fitColumns() {
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 10);
     const int least = fontMetrics().averageCharWidth() * 8;
     for (int column = 0; column < model_->columnCount(); ++column) {
+        if (column == MetalModel::use) continue;
         const QString head = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
         int wide = fontMetrics().horizontalAdvance(head);
         for (int row = 0; row < model_->rowCount(); ++row) {

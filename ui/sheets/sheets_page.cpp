@@ -66,9 +66,9 @@ SheetsPage::SheetsPage(Desk& desk, QString program, QWidget* parent)
     across_->setChildrenCollapsible(false);
     auto* nothing = wrapped();
     nothing->setAlignment(Qt::AlignCenter);
-    nothing->setText(
-        tr("No sheets yet. A sheet is made for every frame, floor and the keel once the hull has "
-           "<a href=\"frames.count\">frames</a>."));
+    nothing->setText(tr(
+        "No sheets yet: nothing is to be drilled. Decide the <a href=\"frames.count\">frames</a> "
+        "and what <a href=\"heel.kind\">holds them</a>, and a sheet is made for each."));
     connect(nothing, &QLabel::linkActivated, this, &SheetsPage::hullWanted);
     sheetsOrWords_->addWidget(across_);
     sheetsOrWords_->addWidget(nothing);
@@ -196,7 +196,11 @@ void SheetsPage::refresh() {
     }
     const QModelIndex at = list_->currentIndex();
     const std::string chosen = at.isValid() ? model_->name(at.row()).id : std::string();
-    model_->show(sheetNames(desk_.project(), *desk_.results()));
+    std::vector<SheetName> names = sheetNames(desk_.project(), *desk_.results());
+    // Sheets from which nothing is drilled are listed among others, but not alone.
+    if (std::all_of(names.begin(), names.end(), [](const SheetName& n) { return n.empty; }))
+        names.clear();
+    model_->show(std::move(names));
     const bool empty = model_->rowCount() == 0;
     sheetsOrWords_->setCurrentIndex(empty ? 1 : 0);
     if (!empty) {

@@ -43,9 +43,8 @@ QWidget* StationsPage::makeGrid() {
     auto* words = new QLabel(tr("Show:"));
     words->setForegroundRole(QPalette::PlaceholderText);
     sets_->setAccessibleName(tr("Columns shown"));
-    showing->addWidget(words);
-    showing->addWidget(sets_);
-    showing->addStretch(1);
+    showing->addWidget(words, 0, Qt::AlignTop);
+    showing->addWidget(sets_, 1);
     connect(sets_, &Segments::chosen, this,
             [this](int set) { showSet(static_cast<ColumnSet>(set)); });
     card->contents()->addLayout(showing);
@@ -68,7 +67,7 @@ QWidget* StationsPage::makeSide() {
     pair->setChildrenCollapsible(false);
     pair->addWidget(sectionCard_);
     pair->addWidget(holdsCard_);
-    pair->setSizes({210, 300});
+    pair->setSizes({270, 250});
 
     auto* workingCard = new Card(tr("Working"));
     workingCard->contents()->addWidget(working_);

@@ -93,7 +93,7 @@ StationsPage::StationsPage(Desk& desk, QWidget* parent)
     upright_->addWidget(across_);
     upright_->setStretchFactor(0, 0);
     upright_->setStretchFactor(1, 1);
-    upright_->setSizes({270, 500});
+    upright_->setSizes({240, 530});
     for (QSplitter* splitter : {across_, upright_}) {
         splitter->setHandleWidth(12);
         splitter->setChildrenCollapsible(false);
@@ -142,9 +142,21 @@ void StationsPage::refresh() {
             words += QStringLiteral(", ") + tr("and %1 more").arg(missing.size() - 1);
         missing_->setText(words);
     }
+    stale_ = !isVisible() && desk_.isOpen();
+    if (stale_) return;  // pictures are made when they are looked at
     profile_->refresh();
     frameChosen(frame());
     working_->follow(desk_.results(), speechOf(desk_.project()));
+}
+
+void StationsPage::showEvent(QShowEvent* event) {
+    if (stale_) {
+        stale_ = false;
+        profile_->refresh();
+        frameChosen(frame());
+        working_->follow(desk_.results(), speechOf(desk_.project()));
+    }
+    Page::showEvent(event);
 }
 
 void StationsPage::frameChosen(const QString& frame) {

@@ -69,9 +69,9 @@ StationsView::~StationsView() {
 /// Every column as wide as its heading's longest word and what stands in it, within reason; the
 /// last takes what is left.
 void StationsView::resetWidths() {
-    constexpr int mostLetters = 18;
+    constexpr int mostLetters = 22;
     constexpr int leastLetters = 5;
-    constexpr int pad = 14;
+    constexpr int pad = 12;
     const QFontMetrics metrics(font());
     QFont bold = font();
     bold.setBold(true);
@@ -189,7 +189,7 @@ void StationsView::placeCorner() {
 void StationsView::fitLast() {
     int others = 0;
     for (const int i : shownColumns()) others += i == columnCount - 1 ? 0 : columnWidth(i);
-    const int least = fontMetrics().averageCharWidth() * 30;
+    const int least = fontMetrics().averageCharWidth() * 27;
     setColumnWidth(columnCount - 1, std::max(least, viewport()->width() - others));
 }
 

@@ -1,12 +1,14 @@
 #include "theme/segments.h"
 
 #include <QButtonGroup>
-#include <QHBoxLayout>
+#include <QEvent>
 #include <QPainter>
 #include <QToolButton>
 
 namespace fayline {
 namespace {
+
+constexpr int gap = 2;
 
 /// Underlined and bold when chosen, so that the choice is seen without colour.
 class Segment : public QToolButton {
@@ -59,18 +61,63 @@ class Segment : public QToolButton {
 
 Segments::Segments(const QStringList& choices, QWidget* parent)
     : QWidget(parent), group_(new QButtonGroup(this)) {
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(2);
     for (const QString& words : choices) {
         auto* button = new Segment(words);
+        button->setParent(this);
         group_->addButton(button, static_cast<int>(buttons_.size()));
         buttons_.push_back(button);
-        layout->addWidget(button);
     }
     if (!buttons_.empty()) buttons_.front()->setChecked(true);
-    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
     connect(group_, &QButtonGroup::idClicked, this, &Segments::chosen);
+}
+
+/// Lays the buttons from left to right, over as many lines as they need. Returns the height.
+int Segments::lay(int width, bool move) const {
+    int x = 0;
+    int y = 0;
+    int line = 0;
+    for (QAbstractButton* button : buttons_) {
+        const QSize size = button->sizeHint();
+        if (x > 0 && x + size.width() > width) {
+            x = 0;
+            y += line + gap;
+        }
+        if (move) button->setGeometry(x, y, size.width(), size.height());
+        line = size.height();
+        x += size.width() + gap;
+    }
+    return y + line;
+}
+
+QSize Segments::sizeHint() const {
+    int wide = 0;
+    for (const QAbstractButton* button : buttons_) wide += button->sizeHint().width() + gap;
+    return {wide, lay(wide, false)};
+}
+
+QSize Segments::minimumSizeHint() const {
+    int wide = 0;
+    for (const QAbstractButton* button : buttons_) wide = qMax(wide, button->sizeHint().width());
+    return {wide, lay(qMax(wide, width()), false)};
+}
+
+int Segments::heightForWidth(int width) const {
+    return lay(width, false);
+}
+
+void Segments::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    lay(width(), true);
+}
+
+void Segments::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::FontChange) return;
+    lay(width(), true);
+    updateGeometry();
 }
 
 int Segments::choice() const {

@@ -9,9 +9,10 @@ namespace fayline {
 namespace {
 
 bool isPlace(const Field& field) {
-    static constexpr std::array<std::string_view, 10> ends = {
+    static constexpr std::array<std::string_view, 14> ends = {
         ".x",         ".from",   ".to",           ".first",          ".centre_x",
-        ".waterline", ".height", ".half_breadth", ".underside_fore", ".underside_aft"};
+        ".waterline", ".height", ".half_breadth", ".underside_fore", ".underside_aft",
+        ".fore_x",    ".aft_x",  ".fore_height",  ".aft_height"};
     const std::string_view pattern = field.pattern;
     return std::any_of(ends.begin(), ends.end(), [&](std::string_view end) {
         return pattern.size() > end.size() && pattern.substr(pattern.size() - end.size()) == end;

@@ -36,7 +36,9 @@ TEST_F(Window, noTextIsCutAtAnySize) {
     for (const int points : {9, 12, 18}) {
         theme.setTextSize(points);
         window.resize(1700, 1000);
-        for (const auto page : {MainWindow::hullPage, MainWindow::stationsPage}) {
+        for (const auto page :
+             {MainWindow::hullPage, MainWindow::stationsPage, MainWindow::marginsPage,
+              MainWindow::sheetsPage, MainWindow::metalPage}) {
             window.showPage(page);
             for (int i = 0; i < 3; ++i) QCoreApplication::processEvents();
             EXPECT_EQ(clipped(window), QStringList()) << points << " points, page " << page;

@@ -72,6 +72,7 @@ TEST_F(Window, whatIsTypedInACellSurvivesAnyCommand) {
     int size = 60;
     for (const char* command : commands) {
         window.showPage(MainWindow::stationsPage);
+        window.stations().showSet(ColumnSet::floor);
         grid.setCurrentIndex(at("F14", Column::throat));
         const QString typed = QString::number(size++) + QStringLiteral("/8");
         QTest::keyClick(&grid, typed[0].toLatin1());
@@ -105,6 +106,7 @@ TEST_F(Window, whatIsTypedInAFieldSurvivesAnyCommand) {
 TEST_F(Window, closingAsksNothingAndKeepsEverything) {
     openDemo();
     StationsView& grid = window.stations().grid();
+    window.stations().showSet(ColumnSet::floor);
     grid.setCurrentIndex(at("F14", Column::throat));
     QTest::keyClick(&grid, '9');
     EXPECT_TRUE(window.close());
@@ -193,6 +195,7 @@ TEST_F(Window, savingThatFailsIsANoticeUntilItWorks) {
 TEST_F(Window, aRefusalGoesAwayWithTheNextThingDone) {
     openDemo();
     StationsView& grid = window.stations().grid();
+    window.stations().showSet(ColumnSet::floor);
     grid.setCurrentIndex(at("F14", Column::throat));
     QGuiApplication::clipboard()->setText(QStringLiteral("deep"));
     QAction* paste = action(QStringLiteral("Paste"));
