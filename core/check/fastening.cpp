@@ -54,6 +54,8 @@ void addStates(const SetCheckInput& input, const FrameLoad& load, const SetDeman
         const double factor = state.basis == Basis::ec5 ? load.settings.ec5Factor : 1.0;
         if (!demand.judgement.empty()) state.outside.push_back(demand.judgement);
         checks.push_back(compare(*own * factor, state, input.target));
+        // A share that is judged is neither good nor short: the figure stands beside the reason.
+        if (!demand.judgement.empty()) checks.back().status = Status::outside;
     }
     for (const MissingState& missing : basis.missing) {
         if (!demandFor(missing.kind, demand)) continue;
