@@ -44,11 +44,13 @@ PlankingInput plankingInput(const Project& project, const Results& results, cons
         line.frame = structure.frames[i].id;
         line.curve = results.curves[i];
         line.seams = seamsAt(project, line.curve->girth(), greatestGirth);
+        line.sided = structure.frames[i].sided.value_or(Length{});
         line.overKeel =
             structure.keel && keelTopAt(*structure.keel, structure.frames[i].x).has_value();
         in.frames.push_back(std::move(line));
     }
-    if (in.hood && !structure.frames.empty()) {
+    if (structure.keel) in.keelSided = structure.keel->sided;
+    if (!structure.frames.empty()) {
         in.fore = endLine(project, structure.frames.front().id, ends.fore, greatestGirth);
         in.aft = endLine(project, structure.frames.back().id, ends.aft, greatestGirth);
     }
@@ -89,56 +91,6 @@ BackboneInput backboneInput(const Project& project, const Results& results,
     }
     if (!in.joints.empty()) in.others = results.ballastBolts->holes;
     return in;
-}
-
-std::vector<Missing> missingFastenings(const Project& project) {
-    struct Group {
-        const char *name, *holds, *each;
-    };
-    constexpr Group groups[] = {
-        {"heel", "what holds the frames' heels to the keel", "the heel fastenings'"},
-        {"arm", "what holds the floors' arms to the frames", "the arm fastenings'"},
-        {"floor_bolt", "what holds the floors to the keel", "the floor bolts'"},
-        {"plank", "what holds the planks to the frames", "the plank fastenings'"},
-        {"hood", "what holds the plank ends", "the plank ends' fastenings'"},
-        {"garboard", "what holds the garboard to the keel", "the garboard fastenings'"},
-        {"butt", "what holds the butts", "the butt fastenings'"},
-    };
-    std::vector<Missing> missing;
-    if (!project.planking.thickness)
-        missing.push_back({"planking.thickness", "the planking's thickness"});
-    else if (!project.planking.strakes)
-        missing.push_back({"planking.strakes", "how many strakes there are on a side"});
-    if (!project.planking.wood) missing.push_back({"planking.wood", "the planking's wood"});
-    for (const Group& group : groups) {
-        const std::string name = group.name;
-        if (name == "butt" && !project.planking.longest) continue;
-        const auto found = project.fastening.find(name);
-        const bool placeOnly =
-            std::any_of(project.fastening.begin(), project.fastening.end(), [&](const auto& entry) {
-                return entry.first.size() > name.size() &&
-                       entry.first.compare(entry.first.size() - name.size() - 1, std::string::npos,
-                                           "." + name) == 0;
-            });
-        if (found == project.fastening.end()) {
-            if (!placeOnly) missing.push_back({name + ".kind", group.holds});
-            continue;
-        }
-        const FasteningDecisions& decided = found->second;
-        const auto need = [&](bool there, const char* field, const char* what) {
-            if (!there)
-                missing.push_back({name + "." + field, std::string(group.each) + " " + what});
-        };
-        need(decided.kind.has_value(), "kind", "kind");
-        if (!decided.kind || decided.count == 0) continue;
-        need(decided.count.has_value(), "count", "number");
-        const bool screw = decided.kind == "wood_screw";
-        need(screw ? decided.gauge.has_value() : decided.diameter.has_value(),
-             screw ? "gauge" : "diameter", screw ? "gauge" : "diameter");
-        if (screw || decided.kind == "drift") need(decided.length.has_value(), "length", "length");
-        need(decided.metal.has_value(), "metal", "metal");
-    }
-    return missing;
 }
 
 }  // namespace fayline

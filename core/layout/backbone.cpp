@@ -1,7 +1,10 @@
 #include "layout/backbone.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <optional>
+#include <utility>
 
 #include "quantity/display.h"
 
@@ -14,9 +17,60 @@ constexpr double slantDegrees = 5.0;
 std::string inMm(Length length) {
     return displayLength(length, LengthStyle::millimetres);
 }
+std::string wholeDown(Length length) {
+    return std::to_string(std::lround(std::floor(inMillimetres(length) + 1e-6))) + " mm";
+}
 
-void placeRow(const BackboneJoint& joint, FrameFastenings& out) {
+/// Places along a joint: even, half a space from its ends, but never nearer to these than four
+/// diameters while it is long enough.
+struct Spacing {
+    double first_m, step_m;
+};
+Spacing spacingOf(double run_m, const FasteningChoice& choice) {
+    const double even_m = run_m / choice.count;
+    const double least_m = leastDiameters * choice.diameter.si();
+    if (choice.count < 2 || even_m / 2.0 >= least_m) return {even_m / 2.0, even_m};
+    const double first_m = std::min(least_m, run_m / 2.0);
+    return {first_m, (run_m - 2.0 * first_m) / (choice.count - 1)};
+}
+
+void checkSpacing(const std::string& place, double run_m, const FasteningChoice& choice,
+                  FrameFastenings& out) {
+    const Spacing at = spacingOf(run_m, choice);
+    const Length least = leastDiameters * choice.diameter;
+    if (metres(at.first_m) < least - millimetres(1e-6)) {
+        out.findings.push_back(
+            {"end",
+             {place + ".1", place + "." + std::to_string(choice.count)},
+             least - metres(at.first_m),
+             place + ": the end ones stand " + inMm(metres(at.first_m)) +
+                 " from the joint's ends; 4 diameters are " + inMm(least),
+             {place + ".diameter=" + wholeDown(metres(run_m / (2.0 * leastDiameters)))}});
+    }
+    if (choice.count > 1 && metres(at.step_m) < least - millimetres(1e-6)) {
+        const double room_m = run_m - 2.0 * least.si();
+        const int fit = room_m >= 0 ? 1 + static_cast<int>(room_m / least.si() + 1e-9) : 1;
+        std::vector<std::string> ids;
+        for (int i = 1; i <= choice.count; ++i) ids.push_back(place + "." + std::to_string(i));
+        out.findings.push_back({"spacing",
+                                std::move(ids),
+                                least - metres(at.step_m),
+                                place + ": they stand " + inMm(metres(at.step_m)) +
+                                    " apart; 4 diameters are " + inMm(least),
+                                {place + ".count=" + std::to_string(fit)}});
+    }
+}
+
+void placeRow(const BackboneJoint& given, FrameFastenings& out) {
+    // Numbered from forward, or from below on an upright joint, whichever end was given first.
+    BackboneJoint joint = given;
+    if (joint.aftX < joint.foreX ||
+        (joint.aftX == joint.foreX && joint.aftHeight < joint.foreHeight)) {
+        std::swap(joint.foreX, joint.aftX);
+        std::swap(joint.foreHeight, joint.aftHeight);
+    }
     const FasteningChoice& choice = joint.choice;
+    if (choice.count <= 0) return;
     const double dx_m = (joint.aftX - joint.foreX).si();
     const double dz_m = (joint.aftHeight - joint.foreHeight).si();
     const double run_m = std::hypot(dx_m, dz_m);
@@ -31,16 +85,8 @@ void placeRow(const BackboneJoint& joint, FrameFastenings& out) {
     }
     const double alongX = dx_m / run_m;
     const double alongZ = dz_m / run_m;
-    const Length step = metres(run_m / choice.count);
-    if (step / 2.0 < leastDiameters * choice.diameter) {
-        out.findings.push_back({choice.count > 1 ? "spacing" : "end",
-                                {place + ".1"},
-                                leastDiameters * choice.diameter - step / 2.0,
-                                place + ": the end ones stand " + inMm(step / 2.0) +
-                                    " from the joint's ends; 4 " + "diameters are " +
-                                    inMm(leastDiameters * choice.diameter),
-                                {place + ".count=" + std::to_string(choice.count - 1)}});
-    }
+    const Spacing spacing = spacingOf(run_m, choice);
+    checkSpacing(place, run_m, choice, out);
     for (int i = 0; i < choice.count; ++i) {
         Hole hole;
         hole.id = place + "." + std::to_string(i + 1);
@@ -50,7 +96,7 @@ void placeRow(const BackboneJoint& joint, FrameFastenings& out) {
         hole.group = "backbone";
         dress(hole, choice);
         hole.joins = {joint.upper, joint.lower};
-        const double at_m = (i + 0.5) * step.si();
+        const double at_m = spacing.first_m + i * spacing.step_m;
         const double slant =
             choice.kind == FasteningKind::drift
                 ? (i % 2 == 0 ? 1.0 : -1.0) * slantDegrees * std::numbers::pi / 180.0
@@ -72,21 +118,51 @@ void placeRow(const BackboneJoint& joint, FrameFastenings& out) {
     }
 }
 
-void findClashes(const BackboneInput& input, FrameFastenings& out) {
-    for (std::size_t i = 0; i < out.holes.size(); ++i) {
+bool meet(const Hole& a, const Hole& b) {
+    return distanceBetween(a, b) < (a.diameter + b.diameter) / 2.0;
+}
+
+/// Another number of them with which the joint's row meets nothing and keeps its spacing.
+std::optional<std::string> cureOf(const BackboneJoint& joint, const std::vector<Hole>& others) {
+    for (const int more : {1, -1, 2, -2, 3, -3}) {
+        BackboneJoint changed = joint;
+        changed.choice.count += more;
+        if (changed.choice.count < 1) continue;
+        FrameFastenings row;
+        placeRow(changed, row);
+        const bool clear = std::none_of(row.holes.begin(), row.holes.end(), [&](const Hole& a) {
+            const auto meets = [&](const Hole& b) { return a.id != b.id && meet(a, b); };
+            return std::any_of(others.begin(), others.end(), meets) ||
+                   std::any_of(row.holes.begin(), row.holes.end(), meets);
+        });
+        if (row.findings.empty() && clear)
+            return "B." + joint.name + ".count=" + std::to_string(changed.choice.count);
+    }
+    return std::nullopt;
+}
+
+void findClashes(const BackboneInput& input, const BackboneJoint& joint, std::size_t first,
+                 FrameFastenings& out) {
+    std::vector<Hole> others = input.others;
+    others.insert(others.end(), out.holes.begin(),
+                  out.holes.begin() + static_cast<std::ptrdiff_t>(first));
+    bool sought = false;
+    std::optional<std::string> cure;
+    for (std::size_t i = first; i < out.holes.size(); ++i) {
         const Hole& a = out.holes[i];
         const auto against = [&](const Hole& b) {
-            const Length gap = distanceBetween(a, b) - (a.diameter + b.diameter) / 2.0;
-            if (gap >= Length{}) return;
-            const std::string joint = a.id.substr(0, a.id.rfind('.'));
+            if (!meet(a, b)) return;
+            if (!sought) cure = cureOf(joint, others);
+            sought = true;
+            const Length lacks = (a.diameter + b.diameter) / 2.0 - distanceBetween(a, b);
             out.findings.push_back({"clash",
                                     {a.id, b.id},
-                                    -gap,
-                                    a.id + " meets " + b.id + ", " + inMm(-gap) + " too near",
-                                    {joint + ".fore_x=", joint + ".count="}});
+                                    lacks,
+                                    a.id + " meets " + b.id + ", " + inMm(lacks) + " too near",
+                                    cure ? std::vector{*cure} : std::vector<std::string>{}});
         };
         for (std::size_t j = i + 1; j < out.holes.size(); ++j) against(out.holes[j]);
-        for (const Hole& other : input.others) against(other);
+        for (const Hole& other : others) against(other);
     }
 }
 
@@ -94,8 +170,11 @@ void findClashes(const BackboneInput& input, FrameFastenings& out) {
 
 FrameFastenings layOutBackbone(const BackboneInput& input) {
     FrameFastenings out;
-    for (const BackboneJoint& joint : input.joints) placeRow(joint, out);
-    findClashes(input, out);
+    for (const BackboneJoint& joint : input.joints) {
+        const std::size_t first = out.holes.size();
+        placeRow(joint, out);
+        findClashes(input, joint, first, out);
+    }
     return out;
 }
 

@@ -20,17 +20,35 @@ Place middleOf(const PlankLine& line, int strake) {
     return {line.curve->x().si(), at.y.si(), at.z.si()};
 }
 
-/// Lengths of one strake from bay to bay, frame to frame.
-std::vector<double> bayLengths(const PlankingInput& in, int strake) {
-    std::vector<double> lengths_m;
-    for (std::size_t i = 0; i + 1 < in.frames.size(); ++i) {
-        const Place a = middleOf(in.frames[i], strake);
-        const Place b = middleOf(in.frames[i + 1], strake);
-        lengths_m.push_back(std::hypot(b.x_m - a.x_m, b.y_m - a.y_m, b.z_m - a.z_m));
-    }
-    return lengths_m;
+double runBetween(const PlankLine& fore, const PlankLine& aft, int strake) {
+    const Place a = middleOf(fore, strake);
+    const Place b = middleOf(aft, strake);
+    return std::hypot(b.x_m - a.x_m, b.y_m - a.y_m, b.z_m - a.z_m);
 }
 
+/// A strake from one end of the hull to the other; where an end has no shape, from the last frame.
+struct StrakeRun {
+    double length_m = 0;
+    std::vector<double> middles_m;  ///< of each bay, from the strake's fore end
+};
+
+StrakeRun runOf(const PlankingInput& in, int strake) {
+    StrakeRun run;
+    const std::size_t seams = in.frames.front().seams.size();
+    const auto known = [&](const std::optional<PlankLine>& end) {
+        return end && end->curve && end->seams.size() == seams;
+    };
+    if (known(in.fore)) run.length_m = runBetween(*in.fore, in.frames.front(), strake);
+    for (std::size_t i = 0; i + 1 < in.frames.size(); ++i) {
+        const double bay_m = runBetween(in.frames[i], in.frames[i + 1], strake);
+        run.middles_m.push_back(run.length_m + bay_m / 2.0);
+        run.length_m += bay_m;
+    }
+    if (known(in.aft)) run.length_m += runBetween(in.frames.back(), *in.aft, strake);
+    return run;
+}
+
+/// Whether a butt here keeps clear of those in the strakes below.
 bool keepsShift(const std::vector<std::set<std::size_t>>& taken, int strake, std::size_t bay) {
     for (int back = 1; back <= strakesBetween && strake - back >= 1; ++back) {
         for (const std::size_t other : taken[static_cast<std::size_t>(strake - back)]) {
@@ -47,52 +65,45 @@ struct Row {
     std::vector<int> unbroken;       ///< strakes with planks longer than the longest
 };
 
-Row rowOf(const std::vector<std::vector<double>>& lengths_m, double longest_m) {
+/// Butts from forward aft, each as far aft as the plank reaches and the shift allows, strake by
+/// strake upward.
+Row rowOf(const std::vector<StrakeRun>& runs, double longest_m) {
     Row row;
-    const int strakes = static_cast<int>(lengths_m.size()) - 1;
+    const int strakes = static_cast<int>(runs.size()) - 1;
     std::vector<std::set<std::size_t>> taken(static_cast<std::size_t>(strakes) + 1);
     for (int strake = 1; strake <= strakes; ++strake) {
-        const std::vector<double>& bays_m = lengths_m[static_cast<std::size_t>(strake)];
-        std::size_t from = 0;  // bay the present plank starts in
-        double used_m = 0;     // of the plank before that bay's own frame
-        for (;;) {
-            double left_m = -used_m;
-            for (std::size_t b = from; b < bays_m.size(); ++b) left_m += bays_m[b];
-            if (left_m <= longest_m) break;
-            // The last bay whose middle this plank still reaches.
-            double reach_m = -used_m;
-            std::size_t last = from;
-            for (std::size_t b = from; b < bays_m.size(); ++b) {
-                if (reach_m + bays_m[b] / 2.0 > longest_m) break;
-                last = b;
-                reach_m += bays_m[b];
+        const StrakeRun& run = runs[static_cast<std::size_t>(strake)];
+        std::size_t next = 0;  // first bay the present plank may end in
+        double start_m = 0;    // where it begins
+        while (run.length_m - start_m > longest_m) {
+            std::size_t end = next;  // one past the last bay it reaches the middle of
+            while (end < run.middles_m.size() && run.middles_m[end] - start_m <= longest_m) ++end;
+            if (end == next) {
+                row.unbroken.push_back(strake);
+                break;
             }
-            std::size_t bay = last;
-            while (bay > from && !keepsShift(taken, strake, bay)) --bay;
-            if (bay <= from) {
-                if (last == from) {
-                    row.unbroken.push_back(strake);
-                    break;
-                }
-                bay = last;
+            std::size_t bay = end;
+            while (bay > next && !keepsShift(taken, strake, bay - 1)) --bay;
+            if (bay == next) {
+                bay = end;
                 row.tight.push_back(row.butts.size());
             }
+            --bay;
             taken[static_cast<std::size_t>(strake)].insert(bay);
             row.butts.push_back({"butt" + std::to_string(row.butts.size() + 1), strake, bay});
-            from = bay;
-            used_m = bays_m[bay] / 2.0;
+            next = bay + 1;
+            start_m = run.middles_m[bay];
         }
     }
     return row;
 }
 
 /// The least length of plank, by quarter metres, with which every strake keeps the shift.
-std::optional<Length> cureFor(const std::vector<std::vector<double>>& lengths_m,
-                              double longest_m) {
+std::optional<Length> cureFor(const std::vector<StrakeRun>& runs, double longest_m) {
     constexpr double step_m = 0.25;
     for (double at_m = step_m * (std::floor(longest_m / step_m) + 1); at_m <= longest_m + 4;
          at_m += step_m) {
-        const Row row = rowOf(lengths_m, at_m);
+        const Row row = rowOf(runs, at_m);
         if (row.tight.empty() && row.unbroken.empty()) return metres(at_m);
     }
     return std::nullopt;
@@ -106,19 +117,19 @@ std::vector<Butt> setOutButts(const PlankingInput& in, std::vector<Finding>& fin
         return l.curve && l.seams.size() == in.frames.front().seams.size() && l.seams.size() > 1;
     });
     if (!complete) return {};
-    std::vector<std::vector<double>> lengths_m(1);
+    std::vector<StrakeRun> runs(1);
     for (int k = 1; k < static_cast<int>(in.frames.front().seams.size()); ++k)
-        lengths_m.push_back(bayLengths(in, k));
+        runs.push_back(runOf(in, k));
     const double longest_m = in.longest->si();
-    Row row = rowOf(lengths_m, longest_m);
+    Row row = rowOf(runs, longest_m);
     if (row.tight.empty() && row.unbroken.empty()) return row.butts;
-    const auto cure = cureFor(lengths_m, longest_m);
+    const auto cure = cureFor(runs, longest_m);
     const auto tell = [&](std::vector<std::string> holes, const std::string& says) {
         Finding finding{"butt", std::move(holes), std::nullopt, says, {}};
         if (cure) {
             finding.missing = *cure - *in.longest;
-            finding.cure = {"planking.longest=" +
-                            std::to_string(std::lround(inMillimetres(*cure))) + " mm"};
+            finding.cure = {
+                "planking.longest=" + std::to_string(std::lround(inMillimetres(*cure))) + " mm"};
         }
         findings.push_back(std::move(finding));
     };
@@ -132,7 +143,7 @@ std::vector<Butt> setOutButts(const PlankingInput& in, std::vector<Finding>& fin
     }
     for (const int strake : row.unbroken)
         tell({}, "strake" + std::to_string(strake) +
-                     ": the longest plank does not reach over a frame space");
+                     ": the longest plank does not reach from one place for a butt to the next");
     return row.butts;
 }
 

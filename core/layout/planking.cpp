@@ -95,22 +95,33 @@ void fastenButts(const PlankingInput& in, const std::vector<Butt>& butts, FrameF
     }
 }
 
+/// Whether a strake ends in the rabbet of stem or sternpost, which stand no further out than the
+/// keel is sided; else on a transom.
+bool endsOnPost(const PlankingInput& in, const PlankLine& end, int strake) {
+    const auto k = static_cast<std::size_t>(strake);
+    const Length middle = (end.seams[k - 1] + end.seams[k]) / 2.0;
+    return !in.keelSided || end.curve->at(middle).y <= *in.keelSided;
+}
+
 void fastenEnds(const PlankingInput& in, FrameFastenings& out) {
     if (!in.hood || in.hood->count <= 0) return;
     const FasteningChoice& choice = *in.hood;
     // A hull of one frame has both its ends at it: the after ones are numbered on.
     const bool oneFrame = in.fore && in.aft && in.fore->frame == in.aft->frame;
-    for (const auto& [line, inward, member] :
-         {std::tuple(&in.fore, 1.0, "stem"), std::tuple(&in.aft, -1.0, "sternpost")}) {
+    for (const auto& [line, inward, post, flat] :
+         {std::tuple(&in.fore, 1.0, "stem", "bow_transom"),
+          std::tuple(&in.aft, -1.0, "sternpost", "transom")}) {
         if (!*line || !(*line)->curve) continue;
         const PlankLine& end = **line;
         const int before = oneFrame && line == &in.aft ? choice.count : 0;
         const int strakes = static_cast<int>(end.seams.size()) - 1;
         for (const Side& side : sides) {
             for (int strake = 1; strake <= strakes; ++strake) {
+                const std::string member = endsOnPost(in, end, strake) ? post : flat;
                 for (int i = 0; i < choice.count; ++i) {
                     Hole hole;
-                    const std::string number = std::to_string(strake) + "." + std::to_string(before + i + 1);
+                    const std::string number =
+                        std::to_string(strake) + "." + std::to_string(before + i + 1);
                     hole.id = end.frame + "." + side.letter + ".hood." + number;
                     hole.mark = "E" + number;
                     hole.frame = end.frame;
@@ -129,8 +140,7 @@ void fastenEnds(const PlankingInput& in, FrameFastenings& out) {
 
 /// The garboard's lower edge lies in the keel's rabbet and is driven level into the keel, clear of
 /// a butt.
-void fastenGarboard(const PlankingInput& in, const std::vector<Butt>& butts,
-                    FrameFastenings& out) {
+void fastenGarboard(const PlankingInput& in, const std::vector<Butt>& butts, FrameFastenings& out) {
     if (!in.garboard || in.garboard->count <= 0) return;
     const FasteningChoice& choice = *in.garboard;
     for (std::size_t bay = 0; bay + 1 < in.frames.size(); ++bay) {

@@ -38,7 +38,9 @@ void checkGroup(const PlankingInput& in, const Group& group, std::vector<Finding
     const FasteningChoice& choice = **group.choice;
     const std::string name = group.name;
     if (choice.counterbore >= in.planking) {
-        findings.push_back({"counterbore", group.ids, choice.counterbore - in.planking,
+        findings.push_back({"counterbore",
+                            group.ids,
+                            choice.counterbore - in.planking,
                             std::string(group.says) + " are counterbored through the plank",
                             {name + ".counterbore=" + wholeUp(in.planking / 3.0)}});
         return;
@@ -48,14 +50,18 @@ void checkGroup(const PlankingInput& in, const Group& group, std::vector<Finding
     const Length length = choice.length.value_or(Length{});
     const Length bite = length - outer;
     if (bite <= Length{}) {
-        findings.push_back({"grip", group.ids, -bite,
+        findings.push_back({"grip",
+                            group.ids,
+                            -bite,
                             std::string(group.says) + " do not reach the " + group.timber,
                             {name + ".length=" + wholeUp(3.0 * outer)}});
         return;
     }
     if (name == "butt" && bite > in.block) {
         const Length out = bite - in.block;
-        findings.push_back({"tip_out", group.ids, out,
+        findings.push_back({"tip_out",
+                            group.ids,
+                            out,
                             std::string(group.says) + " show their points by " + shown(out) +
                                 " inside the butt block",
                             {"planking.butt_block=" + wholeUp(bite)}});
@@ -80,9 +86,9 @@ Length widthFor(const FasteningChoice& choice) {
     return (2.0 * edgeDiameters + pitchDiameters * (choice.count - 1)) * choice.diameter;
 }
 std::vector<std::string> fewer(const char* group, const FasteningChoice& choice, Length width) {
-    const int fit = 1 + static_cast<int>(std::floor(
-                            (width / choice.diameter - 2.0 * edgeDiameters) / pitchDiameters +
-                            1e-9));
+    const int fit =
+        1 + static_cast<int>(std::floor(
+                (width / choice.diameter - 2.0 * edgeDiameters) / pitchDiameters + 1e-9));
     if (fit < 1) return {};
     return {std::string(group) + ".count=" + std::to_string(std::min(fit, choice.count - 1))};
 }
@@ -120,20 +126,19 @@ void addNarrow(Narrow& narrow, const PlankLine& line, int strake, const Fastenin
 
 void checkWidths(const PlankingInput& in, const std::vector<Butt>& butts,
                  const std::vector<Hole>& holes, std::vector<Finding>& findings) {
-    const auto gather = [&](Narrow& narrow, const char* group, const std::string& member) {
-        for (const Hole& hole : holes) {
-            if (hole.group == group && hole.joins.back() == member) narrow.ids.push_back(hole.id);
-        }
-    };
     if (in.hood) {
-        for (const auto& [line, member, where] :
-             {std::tuple(&in.fore, "stem", "at its fore end"),
-              std::tuple(&in.aft, "sternpost", "at its after end")}) {
+        for (const auto& [line, where] :
+             {std::pair(&in.fore, "at its fore end"), std::pair(&in.aft, "at its after end")}) {
             if (!*line || !(*line)->curve) continue;
             Narrow narrow;
             for (std::size_t k = 1; k < (*line)->seams.size(); ++k)
                 addNarrow(narrow, **line, static_cast<int>(k), *in.hood);
-            gather(narrow, "hood", member);
+            // Those of the other end lie further off.
+            const Length near = 10.0 * in.hood->diameter;
+            for (const Hole& hole : holes) {
+                if (hole.group == "hood" && abs(hole.start.x - (*line)->curve->x()) < near)
+                    narrow.ids.push_back(hole.id);
+            }
             tellNarrow("hood", where, *in.hood, narrow, findings);
         }
     }
@@ -143,7 +148,7 @@ void checkWidths(const PlankingInput& in, const std::vector<Butt>& butts,
         addNarrow(narrow, in.frames[butt.bay], butt.strake, *in.butt);
         addNarrow(narrow, in.frames[butt.bay + 1], butt.strake, *in.butt);
         narrow.strakes = std::min(narrow.strakes, 1);
-        gather(narrow, "butt", butt.id);
+        narrow.ids = {butt.id + ".P.1", butt.id + ".S.1"};
         tellNarrow("butt", "at " + butt.id, *in.butt, narrow, findings);
     }
 }
@@ -191,6 +196,30 @@ void checkBays(const PlankingInput& in, const std::vector<Butt>& butts,
     }
 }
 
+/// A garboard fastening that ends short of the keel's side holds nothing.
+void checkReach(const PlankingInput& in, const std::vector<Hole>& holes,
+                std::vector<Finding>& findings) {
+    if (!in.keelSided || !in.garboard) return;
+    Finding finding{"grip", {}, std::nullopt, "", {}};
+    for (const Hole& hole : holes) {
+        if (hole.group != "garboard") continue;
+        const Length lacks = abs(hole.end.y) - *in.keelSided / 2.0;
+        if (lacks <= Length{} || (hole.side == "port") != (hole.end.y < Length{})) continue;
+        if (!finding.missing || lacks > *finding.missing) {
+            finding.missing = lacks;
+            finding.says = hole.id + " ends " + shown(lacks) + " short of the keel's side";
+        }
+        finding.holes.push_back(hole.id);
+    }
+    if (finding.holes.empty()) return;
+    if (finding.holes.size() > 1)
+        finding.says += "; " + std::to_string(finding.holes.size() - 1) + " more do so too";
+    if (in.garboard->length)
+        finding.cure = {"garboard.length=" + wholeUp(*in.garboard->length + *finding.missing +
+                                                     7.0 * in.garboard->diameter)};
+    findings.push_back(std::move(finding));
+}
+
 /// Every hole lies in one cross section, so only neighbours along the hull can meet.
 void checkMeetings(std::vector<Hole>& holes, std::vector<Finding>& findings) {
     std::vector<const Hole*> along;
@@ -220,8 +249,7 @@ void checkMeetings(std::vector<Hole>& holes, std::vector<Finding>& findings) {
                 if (a.group == b.group && a.side != b.side && inward > 0.1) {
                     const Length shorter = a.length - over / inward;
                     const auto mm = static_cast<long>(std::floor(inMillimetres(shorter)));
-                    if (mm > 0)
-                        finding.cure = {a.group + ".length=" + std::to_string(mm) + " mm"};
+                    if (mm > 0) finding.cure = {a.group + ".length=" + std::to_string(mm) + " mm"};
                 }
             }
             finding.missing = max(*finding.missing, lacks);
@@ -254,6 +282,7 @@ void plankingFindings(const PlankingInput& in, const std::vector<Butt>& butts,
     }
     checkWidths(in, butts, out.holes, out.findings);
     checkBays(in, butts, out.findings);
+    checkReach(in, out.holes, out.findings);
     checkMeetings(out.holes, out.findings);
 }
 

@@ -1,4 +1,4 @@
-// Butts, plank ends, garboard and backbone rows on a box of a hull, worked by hand.
+// Butts, plank ends and garboard on a box of a hull, worked by hand.
 
 #include "layout/planking.h"
 
@@ -7,8 +7,6 @@
 #include <algorithm>
 #include <map>
 #include <set>
-
-#include "layout/backbone.h"
 
 using namespace fayline;
 
@@ -78,8 +76,9 @@ TEST(Butts, NoPlankIsTooLongAndNeighboursAreShifted) {
                 if (!byStrake.contains(strake - back)) continue;
                 for (const std::size_t other : byStrake[strake - back]) {
                     EXPECT_NE(bay, other) << strake;
-                    if (back == 1)
+                    if (back == 1) {
                         EXPECT_GE(std::max(bay, other) - std::min(bay, other), 3U) << strake;
+                    }
                 }
             }
         }
@@ -148,63 +147,199 @@ TEST(Planking, NothingDecidedOrNoFramesPlacesNothing) {
     EXPECT_TRUE(layOutPlanking(one).holes.empty());
 }
 
+// The strake runs on past the end frames: 0.8 m and 0.6 m more.
+TEST(Butts, TheHullsEndsCountInTheLengthOfPlank) {
+    PlankingInput in = box(9, 1);  // 4 m from frame to frame
+    in.longest = metres(4.1);
+    std::vector<Finding> findings;
+    EXPECT_TRUE(setOutButts(in, findings).empty());
+    in.fore = boxLine("F1", -0.8, 1);
+    in.aft = boxLine("F9", 4.6, 1);
+    const auto butts = setOutButts(in, findings);
+    ASSERT_EQ(butts.size(), 1U);
+    // 0.8 m before F1, so 3.3 m aft of it: the middle of F7 and F8 stands at 3.25.
+    EXPECT_EQ(butts[0].bay, 6U);
+    EXPECT_TRUE(findings.empty());
+}
+
+TEST(Butts, TheCureForCrowdedButtsWorks) {
+    PlankingInput in = box(21, 12);
+    in.longest = metres(1.2);
+    std::vector<Finding> findings;
+    setOutButts(in, findings);
+    ASSERT_FALSE(findings.empty());
+    ASSERT_TRUE(findings.front().missing);
+    EXPECT_GT(*findings.front().missing, Length{});
+    ASSERT_EQ(findings.front().cure.size(), 1U);
+    EXPECT_EQ(findings.front().cure.front().rfind("planking.longest=", 0), 0U);
+    in.longest = *in.longest + *findings.front().missing;
+    findings.clear();
+    setOutButts(in, findings);
+    EXPECT_TRUE(findings.empty());
+}
+
+TEST(Butts, APlankShorterThanAFrameSpaceSaysSo) {
+    PlankingInput in = box(5, 2);
+    in.longest = metres(0.2);
+    std::vector<Finding> findings;
+    EXPECT_TRUE(setOutButts(in, findings).empty());
+    EXPECT_EQ(findings.size(), 2U);
+}
+
+TEST(Butts, SixtyStrakesKeepTheShift) {
+    PlankingInput in = box(31, 60);
+    in.longest = metres(5);
+    std::vector<Finding> findings;
+    const auto butts = setOutButts(in, findings);
+    EXPECT_TRUE(findings.empty());
+    EXPECT_GE(butts.size(), 60U * 2U);
+    EXPECT_EQ(butts.front().id, "butt1");
+    for (std::size_t i = 1; i < butts.size(); ++i) {
+        EXPECT_EQ(butts[i].id, "butt" + std::to_string(i + 1));
+        EXPECT_TRUE(butts[i].strake > butts[i - 1].strake ||
+                    (butts[i].strake == butts[i - 1].strake && butts[i].bay > butts[i - 1].bay));
+    }
+}
+
+// One strake of 3 m girth is the whole side; its butt stands midway between frames, seven diameters
+// of 6 mm to each end, halfway along the girth: 1.5 m out on the bottom.
+TEST(Planking, AButtsFasteningsStandMidwayOnTheirBlock) {
+    PlankingInput in = box(3, 1);
+    in.longest = metres(0.8);
+    in.butt = screw(1);
+    const auto out = layOutPlanking(in);
+    ASSERT_EQ(out.holes.size(), 4U);
+    const Hole& fore = out.holes[2];
+    EXPECT_EQ(fore.id, "butt1.S.1");
+    EXPECT_EQ(fore.frame, "F2");
+    EXPECT_EQ(fore.joins, (std::vector<std::string>{"strake1.S", "butt1"}));
+    EXPECT_NEAR(inMillimetres(fore.start.x), 750 - 42, 1e-9);
+    EXPECT_NEAR(inMillimetres(out.holes[3].start.x), 750 + 42, 1e-9);
+    EXPECT_NEAR(inMillimetres(fore.start.y), 1500, 1e-9);
+    EXPECT_NEAR(inMillimetres(fore.end.z), 50, 1e-9);
+}
+
+TEST(Planking, AHullOfOneFrameNamesBothItsEndsApart) {
+    PlankingInput in = box(1, 2);
+    in.hood = screw(2);
+    in.fore = boxLine("F1", -0.4, 2);
+    in.aft = boxLine("F1", 0.4, 2);
+    const auto out = layOutPlanking(in);
+    EXPECT_EQ(out.holes.size(), 16U);
+    std::set<std::string> ids;
+    for (const Hole& hole : out.holes) EXPECT_TRUE(ids.insert(hole.id).second) << hole.id;
+}
+
+TEST(Planking, EndsFarOutAreOnATransom) {
+    PlankingInput in = box(2, 3);
+    in.keelSided = millimetres(600);
+    in.hood = screw(1);
+    in.aft = boxLine("F2", 0.9, 3);
+    const auto out = layOutPlanking(in);
+    ASSERT_EQ(out.holes.size(), 6U);
+    EXPECT_EQ(out.holes[0].joins.back(), "sternpost");
+    EXPECT_EQ(out.holes[2].joins.back(), "transom");
+}
+
+TEST(Planking, AGarboardsFasteningsKeepClearOfItsButt) {
+    PlankingInput in = box(3, 1);
+    in.longest = metres(0.8);
+    in.garboard = screw(1);
+    const auto out = layOutPlanking(in);
+    ASSERT_EQ(out.holes.size(), 4U);
+    EXPECT_NEAR(inMillimetres(out.holes[0].start.x), 250, 1e-9);
+    // The butt stands at 750.
+    EXPECT_NEAR(inMillimetres(out.holes[2].start.x), 750 + 24, 1e-9);
+}
+
 namespace {
 
-BackboneJoint scarph(FasteningKind kind, int count) {
-    BackboneJoint joint;
-    joint.name = "scarph";
-    joint.foreX = metres(1);
-    joint.foreHeight = metres(0.5);
-    joint.aftX = metres(2);
-    joint.aftHeight = metres(0.5);
-    joint.upper = "stem";
-    joint.lower = "keel";
-    joint.choice.kind = kind;
-    joint.choice.count = count;
-    joint.choice.diameter = millimetres(16);
-    joint.choice.length = millimetres(300);
-    joint.choice.washerThickness = millimetres(4);
-    return joint;
+const Finding* findingOf(const FrameFastenings& out, const std::string& kind,
+                         const std::string& cure) {
+    for (const Finding& finding : out.findings) {
+        if (finding.kind == kind && finding.cure == std::vector<std::string>{cure}) return &finding;
+    }
+    return nullptr;
 }
 
 }  // namespace
 
-TEST(Backbone, BoltsStandSquareAndEvenOnTheJoint) {
-    const auto out = layOutBackbone({{scarph(FasteningKind::bolt, 4)}, {}});
-    ASSERT_EQ(out.holes.size(), 4U);
-    EXPECT_TRUE(out.findings.empty());
-    for (int i = 0; i < 4; ++i) {
-        const Hole& hole = out.holes[static_cast<std::size_t>(i)];
-        EXPECT_EQ(hole.id, "B.scarph." + std::to_string(i + 1));
-        EXPECT_NEAR(inMillimetres(hole.start.x), 1125 + 250 * i, 1e-9);
-        EXPECT_NEAR(inMillimetres(hole.end.x), 1125 + 250 * i, 1e-9);
-        EXPECT_NEAR(inMillimetres(hole.start.z + hole.end.z) / 2, 500, 1e-9);
-        EXPECT_NEAR(inMillimetres(hole.grip), 300, 1e-9);
-        EXPECT_GT(hole.start.z, hole.end.z);
-    }
+TEST(PlankingFindings, LengthsAreSaidOnceForAllHolesAlike) {
+    PlankingInput in = box(5, 1);
+    in.hood = screw(1);
+    in.hood->length = millimetres(20);
+    in.fore = boxLine("F1", -0.4, 1);
+    auto out = layOutPlanking(in);
+    const Finding* grip = findingOf(out, "grip", "hood.length=75 mm");
+    ASSERT_NE(grip, nullptr);
+    EXPECT_EQ(grip->holes.size(), 2U);
+    EXPECT_NEAR(inMillimetres(*grip->missing), 5, 1e-9);
+    in.hood->length = millimetres(60);
+    out = layOutPlanking(in);
+    const Finding* thread = findingOf(out, "thread_bound", "hood.length=75 mm");
+    ASSERT_NE(thread, nullptr);
+    EXPECT_NEAR(inMillimetres(*thread->missing), 5, 1e-9);
+    in.hood->length = millimetres(75);
+    EXPECT_TRUE(layOutPlanking(in).findings.empty());
+    in.hood->counterbore = millimetres(26);
+    EXPECT_NE(findingOf(layOutPlanking(in), "counterbore", "hood.counterbore=9 mm"), nullptr);
 }
 
-TEST(Backbone, DriftsSlantInTurn) {
-    const auto out = layOutBackbone({{scarph(FasteningKind::drift, 2)}, {}});
-    ASSERT_EQ(out.holes.size(), 2U);
-    // 300 mm at five degrees: 26.1 mm along.
-    EXPECT_NEAR(inMillimetres(out.holes[0].start.x - out.holes[0].end.x), 26.147, 0.01);
-    EXPECT_NEAR(inMillimetres(out.holes[1].start.x - out.holes[1].end.x), -26.147, 0.01);
+TEST(PlankingFindings, PointsThroughAButtBlockAreCuredByAThickerOne) {
+    PlankingInput in = box(9, 1);
+    in.longest = metres(3);
+    in.butt = screw(1);
+    in.butt->length = millimetres(75);
+    const Finding* out = nullptr;
+    const auto layout = layOutPlanking(in);
+    out = findingOf(layout, "tip_out", "planking.butt_block=50 mm");
+    ASSERT_NE(out, nullptr);
+    EXPECT_NEAR(inMillimetres(*out->missing), 25, 1e-9);
+    in.block = millimetres(50);
+    EXPECT_TRUE(layOutPlanking(in).findings.empty());
 }
 
-TEST(Backbone, CrowdedRowsAndMeetingBoltsAreFound) {
-    const auto crowded = layOutBackbone({{scarph(FasteningKind::bolt, 12)}, {}});
-    ASSERT_FALSE(crowded.findings.empty());
-    EXPECT_EQ(crowded.findings.front().kind, "spacing");
-    Hole bolt;
-    bolt.id = "K.1";
-    bolt.diameter = millimetres(22);
-    bolt.start = {metres(1.130), Length{}, metres(0.9)};
-    bolt.end = {metres(1.130), Length{}, metres(0.1)};
-    const auto met = layOutBackbone({{scarph(FasteningKind::bolt, 4)}, {bolt}});
-    ASSERT_EQ(met.findings.size(), 1U);
-    EXPECT_EQ(met.findings.front().kind, "clash");
-    EXPECT_EQ(met.findings.front().holes, (std::vector<std::string>{"B.scarph.1", "K.1"}));
-    // 11 mm and 8 mm of radius, 5 mm between the middles.
-    EXPECT_NEAR(inMillimetres(*met.findings.front().missing), 14, 1e-6);
+// 3 m of girth in 60 strakes are 50 mm; three fastenings of 6 mm want (5 + 8)·6 = 78, two 54,
+// one 30.
+TEST(PlankingFindings, NarrowEndsSayHowManyFit) {
+    PlankingInput in = box(5, 60);
+    in.hood = screw(3);
+    in.hood->length = millimetres(75);
+    in.fore = boxLine("F1", -0.4, 60);
+    const Finding* edge = nullptr;
+    const auto layout = layOutPlanking(in);
+    edge = findingOf(layout, "edge", "hood.count=1");
+    ASSERT_NE(edge, nullptr);
+    EXPECT_NEAR(inMillimetres(*edge->missing), 28, 1e-6);
+    in.hood->count = 1;
+    EXPECT_EQ(findingOf(layOutPlanking(in), "edge", "hood.count=1"), nullptr);
+}
+
+TEST(PlankingFindings, GarboardFasteningsInABayAndTheKeelTheyReach) {
+    PlankingInput in = box(3, 1);
+    in.garboard = screw(24);  // 500/25 = 20 mm apart, 24 wanted: 500/24 − 1 = 19 fit
+    in.garboard->length = millimetres(75);
+    in.garboard->root = millimetres(4);
+    EXPECT_NE(findingOf(layOutPlanking(in), "spacing", "garboard.count=19"), nullptr);
+}
+
+TEST(PlankingFindings, ScrewsFromBothSidesThatMeetAreCuredByShorterOnes) {
+    PlankingInput in;
+    in.planking = millimetres(10);
+    in.hood = screw(1);
+    in.hood->length = millimetres(40);
+    Section section;
+    section.points = {{millimetres(30), Length{}}, {millimetres(30), metres(1)}};
+    PlankLine line;
+    line.frame = "F1";
+    line.curve = std::make_shared<const FrameCurve>(*FrameCurve::above(section, std::nullopt));
+    line.seams = {Length{}, metres(1)};
+    in.fore = line;
+    // 40 mm from 30 mm out: 3 mm of radius short of the middle leaves 27.
+    const auto layout = layOutPlanking(in);
+    const Finding* clash = findingOf(layout, "clash", "hood.length=27 mm");
+    ASSERT_NE(clash, nullptr);
+    EXPECT_EQ(clash->holes.size(), 2U);
+    in.hood->length = millimetres(27);
+    EXPECT_EQ(findingOf(layOutPlanking(in), "clash", "hood.length=27 mm"), nullptr);
 }

@@ -25,9 +25,9 @@ struct BackboneInput {
     bool operator==(const BackboneInput&) const = default;
 };
 
-/// Even rows; drifts at alternate slants of five degrees, so that they lock the timbers (common
-/// practice, no published source). Findings: ends closer than 4 diameters and rows closer than 4
-/// (the small-craft design handbook BDB-401-02), clashes.
+/// Even rows, numbered from forward or from below; drifts at alternate slants of five degrees, so
+/// that they lock the timbers (common practice, no published source). Findings: ends closer than 4
+/// diameters and rows closer than 4 (the small-craft design handbook BDB-401-02), clashes.
 FrameFastenings layOutBackbone(const BackboneInput& input);
 
 }  // namespace fayline

@@ -25,6 +25,7 @@ struct PlankLine {
 struct PlankingInput {
     std::vector<PlankLine> frames;       ///< forward to aft
     std::optional<PlankLine> fore, aft;  ///< the hull's ends
+    std::optional<Length> keelSided;
     Length planking;
     Length block;                   ///< thickness of butt blocks
     std::optional<Length> longest;  ///< longest plank; none: no butts
