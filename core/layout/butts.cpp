@@ -20,10 +20,17 @@ Place middleOf(const PlankLine& line, int strake) {
     return {line.curve->x().si(), at.y.si(), at.z.si()};
 }
 
-double runBetween(const PlankLine& fore, const PlankLine& aft, int strake) {
-    const Place a = middleOf(fore, strake);
-    const Place b = middleOf(aft, strake);
+double between(const Place& a, const Place& b) {
     return std::hypot(b.x_m - a.x_m, b.y_m - a.y_m, b.z_m - a.z_m);
+}
+
+/// From a strake's end to a frame; nil where the end has no shape.
+double toEnd(const std::shared_ptr<const PlankEnds>& ends, const PlankLine& frame, int strake) {
+    const auto k = static_cast<std::size_t>(strake) - 1;
+    if (!ends || k >= ends->strakes.size()) return 0.0;
+    const StrakeEnd& end = ends->strakes[k];
+    const CurvePoint at = end.curve->at((end.from + end.to) / 2.0);
+    return between({end.x.si(), at.y.si(), at.z.si()}, middleOf(frame, strake));
 }
 
 /// A strake from one end of the hull to the other; where an end has no shape, from the last frame.
@@ -34,17 +41,14 @@ struct StrakeRun {
 
 StrakeRun runOf(const PlankingInput& in, int strake) {
     StrakeRun run;
-    const std::size_t seams = in.frames.front().seams.size();
-    const auto known = [&](const std::optional<PlankLine>& end) {
-        return end && end->curve && end->seams.size() == seams;
-    };
-    if (known(in.fore)) run.length_m = runBetween(*in.fore, in.frames.front(), strake);
+    run.length_m = toEnd(in.fore, in.frames.front(), strake);
     for (std::size_t i = 0; i + 1 < in.frames.size(); ++i) {
-        const double bay_m = runBetween(in.frames[i], in.frames[i + 1], strake);
+        const double bay_m =
+            between(middleOf(in.frames[i], strake), middleOf(in.frames[i + 1], strake));
         run.middles_m.push_back(run.length_m + bay_m / 2.0);
         run.length_m += bay_m;
     }
-    if (known(in.aft)) run.length_m += runBetween(in.frames.back(), *in.aft, strake);
+    run.length_m += toEnd(in.aft, in.frames.back(), strake);
     return run;
 }
 

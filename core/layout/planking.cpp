@@ -55,12 +55,16 @@ CurvePoint between(const CurvePoint& a, const CurvePoint& b) {
             size > 0 ? outZ / size : a.outZ};
 }
 
-/// Along the strake's width, clear of both edges.
+/// Across a strake from edge to edge, clear of both.
+CurvePoint across(const FrameCurve& curve, Length from, Length to, Length clear, int i, int count) {
+    const Length width = to - from;
+    const Length edge = min(max(clear, 0.15 * width), width / 2.0);
+    return curve.at(spread(from + edge, to - edge, i, count));
+}
+
 CurvePoint acrossStrake(const PlankLine& line, int strake, Length clear, int i, int count) {
     const auto k = static_cast<std::size_t>(strake);
-    const Length width = line.seams[k] - line.seams[k - 1];
-    const Length edge = min(max(clear, 0.15 * width), width / 2.0);
-    return line.curve->at(spread(line.seams[k - 1] + edge, line.seams[k] - edge, i, count));
+    return across(*line.curve, line.seams[k - 1], line.seams[k], clear, i, count);
 }
 
 void fastenButts(const PlankingInput& in, const std::vector<Butt>& butts, FrameFastenings& out) {
@@ -95,41 +99,35 @@ void fastenButts(const PlankingInput& in, const std::vector<Butt>& butts, FrameF
     }
 }
 
-/// Whether a strake ends in the rabbet of stem or sternpost, which stand no further out than the
-/// keel is sided; else on a transom.
-bool endsOnPost(const PlankingInput& in, const PlankLine& end, int strake) {
-    const auto k = static_cast<std::size_t>(strake);
-    const Length middle = (end.seams[k - 1] + end.seams[k]) / 2.0;
-    return !in.keelSided || end.curve->at(middle).y <= *in.keelSided;
-}
-
+/// Four and six diameters from the end in turn, the other way about to starboard: in the stem the
+/// points of the two sides pass each other.
 void fastenEnds(const PlankingInput& in, FrameFastenings& out) {
     if (!in.hood || in.hood->count <= 0) return;
     const FasteningChoice& choice = *in.hood;
     // A hull of one frame has both its ends at it: the after ones are numbered on.
     const bool oneFrame = in.fore && in.aft && in.fore->frame == in.aft->frame;
-    for (const auto& [line, inward, post, flat] :
-         {std::tuple(&in.fore, 1.0, "stem", "bow_transom"),
-          std::tuple(&in.aft, -1.0, "sternpost", "transom")}) {
-        if (!*line || !(*line)->curve) continue;
-        const PlankLine& end = **line;
-        const int before = oneFrame && line == &in.aft ? choice.count : 0;
-        const int strakes = static_cast<int>(end.seams.size()) - 1;
+    for (const auto& [ends, inward, post, flat] :
+         {std::tuple(in.fore.get(), 1.0, "stem", "bow_transom"),
+          std::tuple(in.aft.get(), -1.0, "sternpost", "transom")}) {
+        if (ends == nullptr) continue;
+        const int before = oneFrame && ends == in.aft.get() ? choice.count : 0;
         for (const Side& side : sides) {
-            for (int strake = 1; strake <= strakes; ++strake) {
-                const std::string member = endsOnPost(in, end, strake) ? post : flat;
+            for (std::size_t k = 0; k < ends->strakes.size(); ++k) {
+                const StrakeEnd& end = ends->strakes[k];
                 for (int i = 0; i < choice.count; ++i) {
                     Hole hole;
                     const std::string number =
-                        std::to_string(strake) + "." + std::to_string(before + i + 1);
-                    hole.id = end.frame + "." + side.letter + ".hood." + number;
+                        std::to_string(k + 1) + "." + std::to_string(before + i + 1);
+                    hole.id = ends->frame + "." + side.letter + ".hood." + number;
                     hole.mark = "E" + number;
-                    hole.frame = end.frame;
+                    hole.frame = ends->frame;
                     hole.group = "hood";
-                    hole.joins = {"strake" + std::to_string(strake) + "." + side.letter, member};
-                    const double off = i % 2 == 0 ? 4.0 : 6.0;
-                    drill(hole, in, choice, side, end.curve->x() + inward * off * choice.diameter,
-                          acrossStrake(end, strake, 3.0 * choice.diameter, i, choice.count),
+                    hole.joins = {"strake" + std::to_string(k + 1) + "." + side.letter,
+                                  end.onPost ? post : flat};
+                    const double off = (i % 2 == 0 ? 1.0 : -1.0) * side.sign * inward;
+                    drill(hole, in, choice, side, end.curve->x() + off * choice.diameter,
+                          across(*end.curve, end.from, end.to, 3.0 * choice.diameter, i,
+                                 choice.count),
                           max(choice.length.value_or(Length{}), in.planking));
                     out.holes.push_back(std::move(hole));
                 }
@@ -176,6 +174,10 @@ void fastenGarboard(const PlankingInput& in, const std::vector<Butt>& butts, Fra
 }
 
 }  // namespace
+
+Length endInset(const FasteningChoice& hood) {
+    return 5.0 * hood.diameter;
+}
 
 bool garboardBay(const PlankingInput& in, std::size_t bay) {
     const PlankLine& fore = in.frames[bay];

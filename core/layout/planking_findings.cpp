@@ -113,9 +113,7 @@ void tellNarrow(const char* group, const std::string& where, const FasteningChoi
         {"edge", narrow.ids, wants - narrow.width, says, fewer(group, choice, narrow.width)});
 }
 
-void addNarrow(Narrow& narrow, const PlankLine& line, int strake, const FasteningChoice& choice) {
-    const auto k = static_cast<std::size_t>(strake);
-    const Length width = line.seams[k] - line.seams[k - 1];
+void addNarrow(Narrow& narrow, Length width, int strake, const FasteningChoice& choice) {
     if (width >= widthFor(choice)) return;
     if (narrow.strakes == 0 || width < narrow.width) {
         narrow.width = width;
@@ -125,28 +123,29 @@ void addNarrow(Narrow& narrow, const PlankLine& line, int strake, const Fastenin
 }
 
 void checkWidths(const PlankingInput& in, const std::vector<Butt>& butts,
-                 const std::vector<Hole>& holes, std::vector<Finding>& findings) {
-    if (in.hood) {
-        for (const auto& [line, where] :
-             {std::pair(&in.fore, "at its fore end"), std::pair(&in.aft, "at its after end")}) {
-            if (!*line || !(*line)->curve) continue;
-            Narrow narrow;
-            for (std::size_t k = 1; k < (*line)->seams.size(); ++k)
-                addNarrow(narrow, **line, static_cast<int>(k), *in.hood);
-            // Those of the other end lie further off.
-            const Length near = 10.0 * in.hood->diameter;
-            for (const Hole& hole : holes) {
-                if (hole.group == "hood" && abs(hole.start.x - (*line)->curve->x()) < near)
-                    narrow.ids.push_back(hole.id);
-            }
-            tellNarrow("hood", where, *in.hood, narrow, findings);
+                 std::vector<Finding>& findings) {
+    for (const auto& [ends, where] : {std::pair(in.fore.get(), "at its fore end"),
+                                      std::pair(in.aft.get(), "at its after end")}) {
+        if (ends == nullptr || !in.hood || in.hood->count <= 0) continue;
+        Narrow narrow;
+        for (std::size_t k = 0; k < ends->strakes.size(); ++k) {
+            const int strake = static_cast<int>(k) + 1;
+            const int before = narrow.strakes;
+            addNarrow(narrow, ends->strakes[k].to - ends->strakes[k].from, strake, *in.hood);
+            if (narrow.strakes == before) continue;
+            for (const char* side : {".P.hood.", ".S.hood."})
+                narrow.ids.push_back(ends->frame + side + std::to_string(strake) + ".1");
         }
+        tellNarrow("hood", where, *in.hood, narrow, findings);
     }
     if (!in.butt || in.butt->count <= 0) return;
     for (const Butt& butt : butts) {
         Narrow narrow;
-        addNarrow(narrow, in.frames[butt.bay], butt.strake, *in.butt);
-        addNarrow(narrow, in.frames[butt.bay + 1], butt.strake, *in.butt);
+        for (const std::size_t i : {butt.bay, butt.bay + 1}) {
+            const auto k = static_cast<std::size_t>(butt.strake);
+            const std::vector<Length>& seams = in.frames[i].seams;
+            addNarrow(narrow, seams[k] - seams[k - 1], butt.strake, *in.butt);
+        }
         narrow.strakes = std::min(narrow.strakes, 1);
         narrow.ids = {butt.id + ".P.1", butt.id + ".S.1"};
         tellNarrow("butt", "at " + butt.id, *in.butt, narrow, findings);
@@ -280,7 +279,7 @@ void plankingFindings(const PlankingInput& in, const std::vector<Butt>& butts,
         }
         if (!group.ids.empty()) checkGroup(in, group, out.findings);
     }
-    checkWidths(in, butts, out.holes, out.findings);
+    checkWidths(in, butts, out.findings);
     checkBays(in, butts, out.findings);
     checkReach(in, out.holes, out.findings);
     checkMeetings(out.holes, out.findings);

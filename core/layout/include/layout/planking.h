@@ -11,9 +11,9 @@
 
 namespace fayline {
 
-/// The planking's line at one frame, or at an end of the hull, with its seams along it.
+/// The planking's line at one frame, with its seams along it.
 struct PlankLine {
-    std::string frame;  ///< of an end: the frame nearest it
+    std::string frame;
     std::shared_ptr<const FrameCurve> curve;
     std::vector<Length> seams;  ///< strakes + 1 of them
     bool overKeel = false;      ///< the keel timber runs under it
@@ -21,11 +21,27 @@ struct PlankLine {
     bool operator==(const PlankLine&) const = default;
 };
 
+/// Where one strake ends, and the line across it a little inboard where its fastenings stand.
+struct StrakeEnd {
+    Length x;
+    bool onPost = true;  ///< in the rabbet of stem or sternpost; else on a transom
+    std::shared_ptr<const FrameCurve> curve;
+    Length from, to;  ///< its edges along that line
+    bool operator==(const StrakeEnd&) const = default;
+};
+
+/// The strakes' ends at one end of the hull.
+struct PlankEnds {
+    std::string frame;  ///< nearest
+    std::vector<StrakeEnd> strakes;
+    bool operator==(const PlankEnds&) const = default;
+};
+
 /// What holds plank ends, butts and the garboard's edge, and how long planks come.
 struct PlankingInput {
-    std::vector<PlankLine> frames;       ///< forward to aft
-    std::optional<PlankLine> fore, aft;  ///< the hull's ends
-    std::optional<Length> keelSided;
+    std::vector<PlankLine> frames;               ///< forward to aft
+    std::shared_ptr<const PlankEnds> fore, aft;  ///< the hull's ends; null where it has no shape
+    std::optional<Length> keelSided;             ///< the garboard's fastenings must reach it
     Length planking;
     Length block;                   ///< thickness of butt blocks
     std::optional<Length> longest;  ///< longest plank; none: no butts
@@ -47,6 +63,9 @@ struct Butt {
 /// three frame spaces apart, and at least three whole strakes between butts in one bay (US Army TB
 /// 55-1900-201-45; Great Lakes rules of 1866). A strake that cannot keep to this gives a finding.
 std::vector<Butt> setOutButts(const PlankingInput& input, std::vector<Finding>& findings);
+
+/// How far inboard of a strake's end its line of fastenings stands.
+Length endInset(const FasteningChoice& hood);
 
 /// Places the fastenings of butts, plank ends and garboard, both sides.
 FrameFastenings layOutPlanking(const PlankingInput& input);
