@@ -56,7 +56,7 @@ int openWindow(int argc, char** argv, const std::vector<std::string>& words) {
     services.fromOffsets = [known = services.catalogue](const std::filesystem::path& path) {
         return cli::stepsFromOffsetsFile(path, *known);
     };
-    services.demo = [known = services.catalogue] { return cli::demoSteps(*known); };
+    services.demo = [known = services.catalogue] { return cli::demoSteps(*known, true); };
     const auto file =
         words.empty() ? std::nullopt : std::optional(QString::fromStdString(words.front()));
     return runWindow(application, file, std::move(services));

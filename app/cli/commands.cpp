@@ -2,6 +2,9 @@
 
 #include <ostream>
 
+#include "joint/work_joint.h"
+#include "joint_file.h"
+#include "joint_report.h"
 #include "new_project.h"
 #include "project/decide.h"
 #include "quantity/text.h"
@@ -59,7 +62,7 @@ Done demo(const Arguments& arguments, std::ostream& out, std::ostream&) {
     if (!to) return failed(to.error());
     const auto catalogue = catalogueOrProblems();
     if (!catalogue) return tl::unexpected(catalogue.error());
-    const auto steps = demoSteps(*catalogue);
+    const auto steps = demoSteps(*catalogue, arguments.has("--whole"));
     if (!steps) return tl::unexpected(steps.error());
     return createAt(*to, *steps, out);
 }
@@ -127,6 +130,17 @@ Done sheets(const Arguments& arguments, std::ostream& out, std::ostream& err,
                             arguments.value("--frames").value_or("")},
                            pdf);
     });
+}
+
+Done joint(const Arguments& arguments, std::ostream& out, std::ostream&) {
+    const auto catalogue = catalogueOrProblems();
+    if (!catalogue) return tl::unexpected(catalogue.error());
+    const auto file = readJointFile(arguments.operands[0], *catalogue);
+    if (!file) return tl::unexpected(file.error());
+    const auto result = workJoint(file->joint);
+    if (!result) return failed(result.error());
+    return printed(arguments.has("--json") ? jointJson(*file, *result) : jointText(*file, *result),
+                   out);
 }
 
 Done journal(const Arguments& arguments, std::ostream& out, std::ostream& err) {
@@ -224,7 +238,13 @@ const std::vector<Command>& commands() {
     static const OptionSpec who{"--who", true, "who decides; not given: the user's name"};
     static const OptionSpec why{"--why", true, "the reason, kept in the journal"};
     static const std::vector<Command> all{
-        {{"demo", "--to FILE", 0, 0, {to}, "make the demo hull's project file"}, quiet(demo)},
+        {{"demo",
+          "--to FILE",
+          0,
+          0,
+          {to, {"--whole", false, "every group of fastenings, not the ballast's bolts alone"}},
+          "make the demo hull's project file"},
+         quiet(demo)},
         {{"import",
           "OFFSETS.csv --to FILE",
           1,
@@ -249,6 +269,8 @@ const std::vector<Command>& commands() {
            {"--frames", true, "only these frames and their floors, like 8-10"}},
           "print the drilling sheets, one PDF each, and sheets.csv that lists them"},
          sheets},
+        {{"joint", "FILE", 1, 1, {json}, "one joint, from a JSON file: every way it can let go"},
+         quiet(joint)},
         {{"decide",
           "FILE WHAT=VALUE…",
           2,

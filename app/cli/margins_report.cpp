@@ -7,6 +7,7 @@
 #include "quantity/csv.h"
 #include "quantity/printing.h"
 #include "reports.h"
+#include "stations_report.h"
 
 namespace fayline::cli {
 namespace {
@@ -30,6 +31,7 @@ Json caseJson(const CaseLoads& loads) {
     json["why"] = textOrNull(loads.why);
     if (loads.bed) {
         json["bed"] = {{"resultant_N", newton(loads.bed->resultant)},
+                       {"at_x_mm", mm(loads.bed->along)},
                        {"at_y_mm", mm(loads.bed->at)},
                        {"contact_from_y_mm", mm(loads.bed->neutral)},
                        {"highest_MPa", inMegapascals(loads.bed->highest)}};
@@ -39,64 +41,6 @@ Json caseJson(const CaseLoads& loads) {
     json["source"] = loads.settings.source;
     json["standing"] = standingText(loads.settings.standing);
     return json;
-}
-
-Json fasteningJson(const BoltForces& bolt) {
-    Json json;
-    json["id"] = bolt.id;
-    json["group"] = "ballast";
-    json["point_mm"] = mm(bolt.point);
-    json["force_N"] = newton(bolt.force);
-    json["axial_N"] = newton(bolt.force.z);
-    json["lateral_N"] = newton(bolt.lateral);
-    json["moment_Nm"] = newtonMetre(MomentVector{});
-    json["by_method"] = {{"equal_force_N", newton(bolt.equalForce)},
-                         {"windward_only_N", newton(bolt.windwardOnly)},
-                         {"elastic_N", newton(bolt.elastic)},
-                         {"cracked_section_N", newton(bolt.cracked)}};
-    json["share"] = {{"tributary", bolt.shareTributary},
-                     {"rigid", bolt.shareRigid},
-                     {"envelope", bolt.envelope}};
-    json["demand"] = {{"axial_N", newton(bolt.demandAxial)},
-                      {"lateral_N", newton(bolt.demandLateral)}};
-    return json;
-}
-
-Json stationCaseJson(const CaseLoads& loads, const FrameShare& frame) {
-    Json json;
-    json["case"] = nameOf(loads.loadCase);
-    json["keel_moment_Nm"] = newtonMetre(frame.keelMoment);
-    json["keel_lateral_N"] = newton(frame.lateral);
-    json["keel_vertical_N"] = newton(frame.vertical);
-    json["share"] = {{"tributary", frame.tributary}, {"rigid", frame.rigid}, {"beam", nullptr}};
-    json["fastenings"] = Json::array();
-    for (const BoltForces& bolt : loads.bolts) {
-        if (bolt.frame == frame.frame) json["fastenings"].push_back(fasteningJson(bolt));
-    }
-    for (const char* later : {"group_share", "after_slip", "keel_roll_mrad", "garboard_opening_mm",
-                              "reactions", "residual"}) {
-        json[later] = nullptr;
-    }
-    json["why"] =
-        "the station ring and the keel beam are not worked out; shares are tributary and rigid";
-    json["carried"] = loads.carried;
-    return json;
-}
-
-Json stationsJson(const Results& results) {
-    Json stations = Json::array();
-    if (results.cases.empty()) return stations;
-    for (std::size_t i = 0; i < results.cases.front()->frames.size(); ++i) {
-        const FrameShare& first = results.cases.front()->frames[i];
-        Json station;
-        station["frame"] = first.frame;
-        station["x_mm"] = mm(first.x);
-        station["cases"] = Json::array();
-        for (const auto& loads : results.cases)
-            station["cases"].push_back(stationCaseJson(*loads, loads->frames[i]));
-        stations.push_back(std::move(station));
-    }
-    return stations;
 }
 
 Json checkJson(const Check& check) {
@@ -181,11 +125,11 @@ std::string marginsJson(const Session& session) {
 }
 
 std::string marginsCsv(const Session& session) {
-    std::string text =
-        csvLine({"id",          "frame",        "group",       "case",         "basis",
-                 "limit_state", "moisture",     "class",       "demand_N",     "working_N",
-                 "gives_low_N", "gives_high_N", "apart_low_N", "apart_high_N", "margin",
-                 "status",      "soft",         "clause",      "standing",     "why"});
+    std::string text = csvLine(
+        {"id",           "frame",       "group",        "stands",   "case",      "basis",
+         "limit_state",  "moisture",    "class",        "demand_N", "working_N", "gives_low_N",
+         "gives_high_N", "apart_low_N", "apart_high_N", "margin",   "status",    "soft",
+         "clause",       "standing",    "why"});
     for (const Check* check : session.results->worstFirst) {
         const auto low = [](const std::optional<Band>& b) {
             return b ? cell(std::optional(b->low)) : "";
@@ -196,6 +140,7 @@ std::string marginsCsv(const Session& session) {
         text += csvLine({check->id,
                          check->frame,
                          check->group,
+                         std::to_string(check->stands),
                          std::string(nameOf(check->loadCase)),
                          std::string(nameOf(check->basis)),
                          std::string(nameOf(check->limitState)),
@@ -229,7 +174,7 @@ std::string marginsText(const Session& session) {
                 padded("frame", 7) + padded("limit state", 13) + padded("basis", 7) +
                 padded("case", 22) + padded("demand", 12) + "can carry\n";
     }
-    constexpr std::size_t most = 200;
+    constexpr std::size_t most = 500;
     std::size_t shown = 0;
     for (const Check* check : results.worstFirst) {
         if (check->status == Status::unloaded || ++shown > most) continue;

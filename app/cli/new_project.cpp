@@ -151,12 +151,15 @@ ResultAll<std::vector<Step>> stepsFromDecisions(std::vector<Step> steps, std::st
     return growing->journal.steps();
 }
 
-ResultAll<std::vector<Step>> demoSteps(const Catalogue& catalogue) {
+ResultAll<std::vector<Step>> demoSteps(const Catalogue& catalogue, bool whole) {
     auto steps =
         stepsFromOffsets(builtInText("demo/hollin-offsets.csv"), "hollin-offsets.csv", catalogue);
     if (!steps) return steps;
-    return stepsFromDecisions(std::move(*steps), builtInText("demo/hollin.decisions"),
-                              "hollin.decisions", catalogue);
+    steps = stepsFromDecisions(std::move(*steps), builtInText("demo/hollin.decisions"),
+                               "hollin.decisions", catalogue);
+    if (!steps || !whole) return steps;
+    return stepsFromDecisions(std::move(*steps), builtInText("demo/hollin-whole.decisions"),
+                              "hollin-whole.decisions", catalogue);
 }
 
 }  // namespace fayline::cli

@@ -13,13 +13,17 @@ std::optional<Wood> woodOf(const Materials& materials, const std::optional<std::
     return wood == nullptr ? std::nullopt : std::optional(*wood);
 }
 
+/// US wet-service factor for compression across the grain (from memory).
+constexpr double wetService = 0.67;
+
 /// Wet side grain crushes at its green proportional limit; where that was not measured, at half the
 /// dry one or near the characteristic strength (judgement).
 Stress wetCrushing(const Wood& wood) {
     if (wood.green.compressionPerpendicular) return wood.green.compressionPerpendicular->value;
     if (wood.twelve.compressionPerpendicular)
         return wood.twelve.compressionPerpendicular->value / 2.0;
-    if (wood.ec5.compressionPerpendicular) return wood.ec5.compressionPerpendicular->value;
+    if (wood.ec5.compressionPerpendicular)
+        return wood.ec5.compressionPerpendicular->value * wetService;
     return {};
 }
 

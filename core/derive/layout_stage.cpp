@@ -1,5 +1,7 @@
 #include "layout_stage.h"
 
+#include <utility>
+
 #include "stages.h"
 
 namespace fayline {
@@ -7,6 +9,7 @@ namespace fayline {
 void LayoutMemory::nextGeneration() {
     curves.nextGeneration();
     frames.nextGeneration();
+    ends.nextGeneration();
     planking.nextGeneration();
     backbone.nextGeneration();
 }
@@ -34,17 +37,14 @@ void layOutFastenings(const Project& project, const Materials& materials,
             layOutFrame, results.runs.frames));
     }
     int uncounted = 0;
-    HullEnds ends;
-    if (results.hull->surface) {
-        const auto at = [&](const char* key, Length x) {
-            const auto keelTop = structure.keel ? keelTopAt(*structure.keel, x) : std::nullopt;
-            const auto curve =
-                memory.curves.get(key, CurveInput{results.hull, x, keelTop}, curveStage, uncounted);
-            return *curve ? std::shared_ptr<const FrameCurve>(curve, &**curve) : nullptr;
-        };
-        ends = {at("fore end", results.hull->surface->foreEnd()),
-                at("after end", results.hull->surface->afterEnd())};
-    }
+    const auto endsAt = [&](bool fore) -> std::shared_ptr<const PlankEnds> {
+        auto input = plankEndsInput(project, results, catalogue, fore);
+        if (!input) return nullptr;
+        const auto ends =
+            memory.ends.get(fore ? 0 : 1, std::move(*input), plankEndsStage, uncounted);
+        return *ends ? std::shared_ptr<const PlankEnds>(ends, &**ends) : nullptr;
+    };
+    const HullEnds ends{endsAt(true), endsAt(false)};
     results.planking =
         memory.planking.get(0, plankingInput(project, results, ends, greatest, catalogue, hardwood),
                             layOutPlanking, uncounted);

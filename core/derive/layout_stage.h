@@ -11,6 +11,7 @@ namespace fayline {
 struct LayoutMemory {
     Memo<std::string, CurveInput, std::optional<FrameCurve>> curves;
     Memo<std::string, FrameFasteningInput, FrameFastenings> frames;
+    Memo<int, PlankEndsInput, std::optional<PlankEnds>> ends;
     Memo<int, PlankingInput, FrameFastenings> planking;
     Memo<int, BackboneInput, FrameFastenings> backbone;
 

@@ -12,19 +12,41 @@ std::optional<FasteningChoice> groupChoice(const Project& project, const char* g
     return choiceOf(fasteningAt(project, {group}), catalogue);
 }
 
-std::optional<PlankLine> endLine(const Project& project, const std::string& frame,
-                                 const std::shared_ptr<const FrameCurve>& curve,
-                                 Length greatestGirth) {
-    if (!curve) return std::nullopt;
-    PlankLine line;
-    line.frame = frame;
-    line.curve = curve;
-    line.seams = seamsAt(project, curve->girth(), greatestGirth);
-    if (line.seams.size() < 2) return std::nullopt;
-    return line;
+Length greatestGirthOf(const Results& results) {
+    Length greatest;
+    for (const auto& curve : results.curves) {
+        if (curve) greatest = max(greatest, curve->girth());
+    }
+    return greatest;
 }
 
 }  // namespace
+
+std::optional<PlankEndsInput> plankEndsInput(const Project& project, const Results& results,
+                                             const Catalogue& catalogue, bool fore) {
+    const auto& frames = results.structure->frames;
+    const int strakes = project.planking.strakes.value_or(0);
+    if (frames.empty() || strakes <= 0 || !project.planking.thickness) return std::nullopt;
+    const std::size_t i = fore ? 0 : frames.size() - 1;
+    PlankEndsInput in;
+    in.hull = results.hull;
+    in.keel = results.structure->keel;
+    in.frame = frames[i].id;
+    in.frameX = frames[i].x;
+    in.fore = fore;
+    // Strakes of a width of their own take the same part of the end as of the whole girth.
+    for (int k = 0; k <= strakes; ++k)
+        in.seams.push_back(static_cast<double>(k) / static_cast<double>(strakes));
+    if (results.curves[i]) {
+        const auto atFrame = seamsAt(project, results.curves[i]->girth(), greatestGirthOf(results));
+        if (atFrame.size() == in.seams.size() && atFrame.back() > Length{}) {
+            for (std::size_t k = 0; k < atFrame.size(); ++k)
+                in.seams[k] = atFrame[k] / atFrame.back();
+        }
+    }
+    if (const auto hood = groupChoice(project, "hood", catalogue)) in.inset = endInset(*hood);
+    return in;
+}
 
 PlankingInput plankingInput(const Project& project, const Results& results, const HullEnds& ends,
                             Length greatestGirth, const Catalogue& catalogue, bool hardwood) {
@@ -50,10 +72,8 @@ PlankingInput plankingInput(const Project& project, const Results& results, cons
         in.frames.push_back(std::move(line));
     }
     if (structure.keel) in.keelSided = structure.keel->sided;
-    if (!structure.frames.empty()) {
-        in.fore = endLine(project, structure.frames.front().id, ends.fore, greatestGirth);
-        in.aft = endLine(project, structure.frames.back().id, ends.aft, greatestGirth);
-    }
+    in.fore = ends.fore;
+    in.aft = ends.aft;
     return in;
 }
 

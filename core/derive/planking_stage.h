@@ -4,14 +4,19 @@
 #include "derive/results.h"
 #include "layout/backbone.h"
 #include "layout/planking.h"
+#include "plank_ends.h"
 #include "project/project.h"
 
 namespace fayline {
 
-/// The planking's lines at the hull's two ends, where it has a shape.
+/// The strakes' ends, where the hull has a shape there.
 struct HullEnds {
-    std::shared_ptr<const FrameCurve> fore, aft;
+    std::shared_ptr<const PlankEnds> fore, aft;
 };
+
+/// What the ends are worked out from; nothing without planking or frames.
+std::optional<PlankEndsInput> plankEndsInput(const Project& project, const Results& results,
+                                             const Catalogue& catalogue, bool fore);
 
 /// What holds butts, plank ends and garboard, from the decisions and the frames' lines.
 PlankingInput plankingInput(const Project& project, const Results& results, const HullEnds& ends,

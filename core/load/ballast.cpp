@@ -158,7 +158,9 @@ void tip(const BallastLoadInput& input, CaseLoads& loads) {
     compareWays(input, lee, abs(loads.totalMoment.x), loads);
     shareInPlane(loads.total, loads);
     sharePlane(input, loads);
-    for (BoltForces& bolt : loads.bolts) bolt.demandAxial = bolt.cracked * bolt.envelope;
+    // Never less than what keeps the ballast in balance.
+    for (BoltForces& bolt : loads.bolts)
+        bolt.demandAxial = bolt.cracked * std::max(1.0, bolt.envelope);
 }
 
 constexpr double sine30 = 0.5;

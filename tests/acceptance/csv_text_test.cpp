@@ -40,10 +40,10 @@ void same(const std::string& cell, const Json& value, const std::string& column)
 TEST_F(CsvAndText, MarginsCsvIsTheChecks) {
     const auto file = csv("margins");
     const std::vector<std::string> columns{
-        "id",          "frame",        "group",       "case",         "basis",
-        "limit_state", "moisture",     "class",       "demand_N",     "working_N",
-        "gives_low_N", "gives_high_N", "apart_low_N", "apart_high_N", "margin",
-        "status",      "soft",         "clause",      "standing",     "why"};
+        "id",           "frame",       "group",        "stands",   "case",      "basis",
+        "limit_state",  "moisture",    "class",        "demand_N", "working_N", "gives_low_N",
+        "gives_high_N", "apart_low_N", "apart_high_N", "margin",   "status",    "soft",
+        "clause",       "standing",    "why"};
     EXPECT_EQ(file.header, columns);
     const Json checks = json("margins")["checks"];
     ASSERT_EQ(file.rows.size(), checks.size());

@@ -3,7 +3,7 @@
 //
 // In a block marked `console` a line `$ COMMAND` is run by the shell (`> ` goes on with it); the
 // lines below it are what it prints, `…` standing for anything, and a last line `[1]` for an exit
-// code other than 0. A block marked `csv NAME` is written to the file NAME.
+// code other than 0. A block marked `csv NAME` or `json NAME` is written to the file NAME.
 
 #include <gtest/gtest.h>
 
@@ -28,6 +28,14 @@ struct Example {
     std::string file;  ///< instead of a command: a file to write, its text in `command`
 };
 
+/// The file a block is written to; empty for other blocks.
+std::string fileOf(const std::string& block) {
+    for (const char* kind : {"csv ", "json "}) {
+        if (block.rfind(kind, 0) == 0) return block.substr(std::string(kind).size());
+    }
+    return "";
+}
+
 std::vector<Example> examplesOf(const std::string& text) {
     std::vector<Example> examples;
     std::string block;
@@ -38,9 +46,8 @@ std::vector<Example> examplesOf(const std::string& text) {
             block = block.empty() ? line.substr(3) : "";
             if (block.empty() && line.size() > 3) ADD_FAILURE() << number << ": a block in a block";
             if (line == "```" && block.empty()) continue;
-            if (block.rfind("csv ", 0) == 0)
-                examples.push_back({number, "", {}, 0, block.substr(4)});
-        } else if (block.rfind("csv ", 0) == 0) {
+            if (!fileOf(block).empty()) examples.push_back({number, "", {}, 0, fileOf(block)});
+        } else if (!fileOf(block).empty()) {
             examples.back().command += line + "\n";
         } else if (block != "console") {
             continue;
@@ -127,6 +134,10 @@ TEST(Guide, CommandLineExamplesPrintWhatTheyShow) {
 
 TEST(Guide, OffsetsExamplesPrintWhatTheyShow) {
     EXPECT_GE(run("docs/offsets.md"), 5);
+}
+
+TEST(Guide, JointFileExamplesPrintWhatTheyShow) {
+    EXPECT_GE(run("docs/joint-file.md"), 3);
 }
 
 TEST(Guide, EveryCommandHasAnExample) {

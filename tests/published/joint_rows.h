@@ -48,6 +48,7 @@ double lateral_lb(const Row& row, const Coefficients& coefficients);
 double groupFactor(const Row& row, const Coefficients& coefficients);
 double screwSize(const Row& row, const Coefficients& coefficients);
 double ec5Figure(const Row& row, const Coefficients& coefficients);
+double stripArea_mm2(const Row& row, const Coefficients& coefficients);
 double ec5Axial(const Row& row, const Coefficients& coefficients);
 
 }  // namespace fayline

@@ -34,6 +34,7 @@ constexpr Source sources[] = {
     {"gtr282_withdrawal", handbookWithdrawal, 2, true},
     {"ec5_lvl_handbook", ec5Figure, 12, true},
     {"ec5_porteous", ec5Figure, 7, true},
+    {"thread_strip_faulkner", stripArea_mm2, 22, true},
     {"us_lateral_memory", lateral_lb, 50, false},
     {"us_withdrawal_memory", screwOrNailWithdrawal_lbPerIn, 9, false},
     {"us_group_memory", groupFactor, 10, false},

@@ -103,7 +103,7 @@ class StationsPage : public Page {
     QSplitter* upright_;
     std::vector<FieldForm*> detailForms_;
     bool fromSketch_ = false;
-    bool stale_ = true;  ///< pictures and list wait until the page is looked at
+    bool stale_ = true;   ///< pictures and list wait until the page is looked at
     int sideBefore_ = 0;  ///< width to go back to after a working
 };
 
