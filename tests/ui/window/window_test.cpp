@@ -44,7 +44,7 @@ TEST_F(Window, openingShowsBoatFileAndCounts) {
     EXPECT_TRUE(window.topBar().settledText().startsWith(QStringLiteral("settled")));
     EXPECT_TRUE(window.topBar().countsText().contains(QStringLiteral("1 short")))
         << window.topBar().countsText().toStdString();
-    EXPECT_TRUE(window.stations().isVisible()) << "nothing is missing, so the margins come first";
+    EXPECT_TRUE(window.stations().isVisible()) << "there are margins, so they come first";
 }
 
 TEST_F(Window, undoAndRedoAreNamed) {
