@@ -108,7 +108,7 @@ QString FieldRow::standing() const {
 /// takes.
 QString FieldRow::beside() const {
     const UnitSystem units = speechOf(desk_.project()).units;
-    const QString unit = unitOf(*field_, units);
+    QString unit = unitOf(*field_, units);
     const auto decided = desk_.journal().decided().find(what_);
     if (unit.isEmpty() || decided == desk_.journal().decided().end()) return unit;
     const auto plain = [](const QString& words) { return QString(words).remove(QLatin1Char(' ')); };
