@@ -170,3 +170,107 @@ TEST(Hulls, FloatAtTheirMarks) {
     within(inKilograms(terrin()->afloat->body->displacement), 3200, 0.01, "Terrin");
     within(inKilograms(pipit()->afloat->body->displacement), 1150, 0.01, "Pipit");
 }
+
+namespace {
+
+const Check& at(const Results& results, const std::string& id, LimitStateKind kind, Basis basis,
+                LoadCase loadCase) {
+    for (const Check* check : results.worstFirst) {
+        if (check->id == id && check->limitState == kind && check->basis == basis &&
+            check->loadCase == loadCase)
+            return *check;
+    }
+    throw std::runtime_error("no such check of " + id);
+}
+
+std::shared_ptr<const Results> brack() {
+    return resultsOf("tests/hulls/brack-offsets.csv", "tests/hulls/brack.decisions");
+}
+std::shared_ptr<const Results> sallow() {
+    return resultsOf("tests/hulls/sallow-offsets.csv", "tests/hulls/sallow.decisions");
+}
+
+const Changes threeArmBolts{{"planking.wood", "western_larch"},
+                            {"planking.thickness", "28 mm"},
+                            {"planking.strakes", "12"},
+                            {"floors.reach", "690 mm"},
+                            {"arm.kind", "bolt"},
+                            {"arm.count", "3"},
+                            {"arm.diameter", "3/8 in"},
+                            {"arm.metal", "c65500_h02"}};
+
+}  // namespace
+
+TEST(Hulls, TerrinsArmsAndFloorsAgainstHandAnswers) {
+    const auto results = resultsOf("tests/hulls/terrin-offsets.csv", "tests/hulls/terrin.decisions",
+                                   {{"frames.wood", "white_oak"},
+                                    {"planking.wood", "iroko"},
+                                    {"planking.thickness", "22 mm"},
+                                    {"planking.strakes", "10"},
+                                    {"floors.reach", "480 mm"},
+                                    {"arm.kind", "bolt"},
+                                    {"arm.count", "2"},
+                                    {"arm.diameter", "10 mm"},
+                                    {"arm.metal", "galvanised_4_6"}});
+    const Check& arm =
+        at(*results, "F12.P.arm.1", LimitStateKind::lateral, Basis::us, LoadCase::knockdownPort);
+    within(*arm.margin, 0.85, 0.25, "arm bolts");
+    EXPECT_EQ(arm.status, Status::isShort);
+    // By hand ×0.55: with a 20 mm hole through the 50 mm throat, though the bolts stand between the
+    // floors, and 1.9 MPa. Iroko's green shear gives 9.03 · 0.7697/4.5 · 1.6 = 2.47 MPa.
+    const Check& shear =
+        at(*results, "F12.floor", LimitStateKind::floorShear, Basis::us, LoadCase::knockdownPort);
+    within(*shear.margin, 0.55 * 50.0 / 30.0 * 2.47 / 1.9, 0.25, "floor in shear");
+    const Check& worst =
+        at(*results, "F16.floor", LimitStateKind::floorShear, Basis::us, LoadCase::knockdownPort);
+    EXPECT_EQ(worst.status, Status::isShort);
+}
+
+TEST(Hulls, BrackByHand) {
+    // 6,500 kg · 9.80665 · 0.300 m = 19.12 kNm on six bolts 220 mm and six 80 mm from the lee edge:
+    // 19.12/(6·0.22 + 6·0.08) = 10.62 kN by equal force. Cracked: rods of 641 mm² and 100 GPa, 768
+    // mm of grip, on oak of 683 MPa across the grain, 220 mm deep and 4.6 m long; contact ends 55.9
+    // mm to lee of the middle, so that the lee bolts pull nothing, and the lever of the others is
+    // 188.6 mm: 16.9 kN.
+    const auto results = brack();
+    EXPECT_TRUE(results->problems.empty());
+    const CaseLoads& loads = caseOf(*results, LoadCase::knockdownPort);
+    within(std::abs(inNewtonMetres(loads.totalMoment.x)) / 1000, 19.12, 0.001, "moment, kNm");
+    within(inMillimetres(abs(loads.bed->neutral)), 55.9, 0.02, "contact ends, mm");
+    int pulling = 0;
+    for (const BoltForces& bolt : loads.bolts) {
+        within(inNewtons(bolt.equalForce) / 1000, 10.62, 0.001, "by equal force, kN");
+        if (bolt.windwardOnly > Force{}) {
+            within(inNewtons(bolt.cracked) / 1000, 16.9, 0.02, "cracked, kN");
+            ++pulling;
+        } else {
+            EXPECT_EQ(bolt.cracked, Force{}) << bolt.id;
+        }
+    }
+    EXPECT_EQ(pulling, 6);
+}
+
+TEST(Hulls, SallowStandsOnHerKeelWithoutBallast) {
+    // 6,800 kg · g on sixteen floors: 4.17 kN each, 2.08 kN an arm, 1.30 kN on the worse of two
+    // 3/8 in bolts; by hand ×1.7.
+    const auto results = sallow();
+    EXPECT_TRUE(results->problems.empty());
+    std::vector<std::string_view> cases;
+    for (const auto& loads : results->cases) {
+        cases.push_back(nameOf(loads->loadCase));
+        EXPECT_TRUE(loads->carried) << cases.back();
+    }
+    EXPECT_EQ(cases, (std::vector<std::string_view>{"grounding_up", "sea_bottom", "sea_side",
+                                                    "swelling", "springback", "on_keel"}));
+    const Check& arm =
+        at(*results, "F17.P.arm.1", LimitStateKind::lateral, Basis::us, LoadCase::groundingUp);
+    within(inNewtons(*arm.demand) / 1000, 1.30, 0.10, "arm bolt, kN");
+    within(*arm.margin, 1.7, 0.25, "arm bolts");
+    const Check& floor =
+        at(*results, "F17.floor", LimitStateKind::floorShear, Basis::us, LoadCase::groundingUp);
+    EXPECT_EQ(floor.status, Status::ok);
+    for (const Check* check : results->worstFirst) {
+        EXPECT_NE(check->group, "ballast");
+        EXPECT_TRUE(explain(*results, *check).has_value()) << check->id;
+    }
+}
