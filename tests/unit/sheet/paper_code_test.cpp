@@ -83,7 +83,8 @@ TEST(PaperCode, SaysTheLastChangeThatConcernsTheSheet) {
     PaperOptions options;
     options.steps = &steps;
     const auto says = [&](const std::string& id, const std::string& words) {
-        for (const DrawItem& item : hull.sheet(id, options).pages[0].drawing.items) {
+        const Sheet sheet = hull.sheet(id, options);
+        for (const DrawItem& item : sheet.pages[0].drawing.items) {
             const auto* text = std::get_if<shape::Text>(&item.shape);
             if (text != nullptr && text->text.find(words) != std::string::npos) return true;
         }
