@@ -108,6 +108,8 @@ std::string findingWords(const Finding& finding) {
     for (const auto& [kind, text] : known) {
         if (finding.kind == kind) words = text;
     }
+    if (finding.kind == "near" && finding.holes.size() > 1)
+        return "pass too near each other; keep the bit straight";
     return words;
 }
 
@@ -127,12 +129,16 @@ struct Told {
     Length missing;
 };
 
-std::string toldLine(const PaperContext& paper, const Told& told) {
-    constexpr std::size_t most = 4;
-    std::string line = told.ids.size() <= most
-                           ? marksOf(paper, told.ids)
-                           : std::to_string(told.ids.size()) + " holes, the first " +
-                                 marksOf(paper, {told.ids.front()});
+std::string toldLine(const PaperContext& paper, const Told& told,
+                     const std::set<std::string>& here) {
+    constexpr std::size_t most = 4, mostHere = 9;
+    std::vector<std::string> ids = told.ids;
+    // Where there are many, those of this sheet stand for all.
+    if (ids.size() > most)
+        std::erase_if(ids, [&](const std::string& id) { return here.count(id) == 0; });
+    std::string line = ids.size() <= mostHere ? marksOf(paper, ids)
+                                              : std::to_string(ids.size()) + " holes, the first " +
+                                                    marksOf(paper, {ids.front()});
     line += ": " + told.words;
     if (told.missing > millimetres(0.05)) {
         const std::string by = paper.unit.size(told.missing);
@@ -140,6 +146,15 @@ std::string toldLine(const PaperContext& paper, const Told& told) {
         if (told.ids.size() > 1) line += " at most";
     }
     return line + ".";
+}
+
+/// Whether a finding names both.
+bool told(const PaperContext& paper, const std::string& a, const std::string& b) {
+    const auto found = paper.findings.find(a);
+    if (found == paper.findings.end()) return false;
+    return std::any_of(found->second.begin(), found->second.end(), [&](const Finding* finding) {
+        return std::find(finding->holes.begin(), finding->holes.end(), b) != finding->holes.end();
+    });
 }
 
 std::vector<std::string> findingsOf(const PaperContext& paper,
@@ -165,7 +180,9 @@ std::vector<std::string> findingsOf(const PaperContext& paper,
     }
     std::vector<std::string> lines;
     lines.reserve(told.size());
-    for (const Told& one : told) lines.push_back(toldLine(paper, one));
+    std::set<std::string> here;
+    for (const Hole* hole : holes) here.insert(hole->id);
+    for (const Told& one : told) lines.push_back(toldLine(paper, one, here));
     return lines;
 }
 
@@ -211,6 +228,7 @@ std::vector<std::string> warningsFor(const PaperContext& paper,
             // Along the planking each stands in a plank of its own or apart by rule.
             if (a.group == "plank" && b.group == "plank") continue;
             const Length clear = distanceBetween(a, b) - (a.diameter + b.diameter) / 2.0;
+            if (told(paper, a.id, b.id)) continue;
             if (clear <= Length{} || clear >= clearDiameters * max(a.diameter, b.diameter))
                 continue;
             found.push_back(marksOf(paper, {a.id, b.id}) + ": only " + paper.unit.setOut(clear) +

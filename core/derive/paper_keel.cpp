@@ -159,7 +159,7 @@ std::vector<std::string> settingOf(const PaperContext& paper, const Hole& hole) 
         washer += " × " + unit.size(*hole.washerThickness);
     std::string bits;
     for (const HoleStep& step : hole.steps)
-        bits += (bits.empty() ? "bits " : " then ") + unit.size(step.diameter);
+        bits += (bits.empty() ? "bits " : ", ") + unit.size(step.diameter);
     return {"rod " + unit.size(hole.diameter) + " " + paper.metalName(hole.metal), washer,
             "socket " + socketOf(paper, hole.diameter), bits};
 }
@@ -237,7 +237,7 @@ KeelSheet keelSheet(const PaperContext& paper, const SheetName& name, const Hole
     sayCommonAngleOnce(sheet, angles);
     sheet.cases = casesOf(paper, holes);
     sheet.warnings = warningsFor(paper, inOrder);
-    sheet.cautions = {"After any grounding have these bolts looked at."};
+    sheet.cautions = {"After any grounding have them looked at."};
     sheet.nothing = "No ballast bolt is decided. Nothing holds the ballast on.";
     return sheet;
 }

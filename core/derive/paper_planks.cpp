@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "fastening_stages.h"
+#include "paper_plank_place.h"
 #include "paper_sheets.h"
 
 namespace fayline {
@@ -11,51 +12,20 @@ namespace {
 
 using paper_text::capital;
 
-double signOf(const std::string& side) {
-    return side == "port" ? -1.0 : 1.0;
-}
-
-/// The strake a plank's hole belongs to: "strake4.P" → 4; nothing when it names none.
-int strakeOf(const Hole& hole) {
-    for (const std::string& member : hole.joins) {
-        if (member.rfind("strake", 0) == 0) return std::stoi(member.substr(6));
-    }
-    return 0;
-}
-
-/// Length along the hull's outside to the place nearest a point, by halving around the best of
-/// many.
-Length alongOf(const FrameCurve& curve, PlanePoint p) {
-    const auto away = [&](double part) {
-        const CurvePoint at = curve.at(part * curve.girth());
-        return std::hypot(at.y.si() - p.across.si(), at.z.si() - p.up.si());
-    };
-    constexpr int tries = 64;
-    int best = 0;
-    for (int i = 1; i <= tries; ++i) {
-        if (away(static_cast<double>(i) / tries) < away(static_cast<double>(best) / tries))
-            best = i;
-    }
-    double low = std::max(0.0, (best - 1.0) / tries), high = std::min(1.0, (best + 1.0) / tries);
-    while (high - low > 1.0e-6) {
-        const double third = (high - low) / 3.0;
-        if (away(low + third) < away(high - third)) {
-            high -= third;
-        } else {
-            low += third;
-        }
-    }
-    return (low + high) / 2.0 * curve.girth();
-}
-
 class Strips {
   public:
     Strips(const PaperContext& paper, const HolesOf& holes) : paper_(paper) {
         for (const auto& curve : paper.results.curves) {
             if (curve) greatest_ = max(greatest_, curve->girth());
         }
-        for (const Hole* hole : holes)
+        for (const Hole* hole : holes) {
+            if (hole->group != "plank") {
+                flagged_[{hole->side == "port" ? 0 : 1, strakeOf(*hole), hole->frame}] =
+                    hole->group;
+                continue;
+            }
             byStrake_[{hole->side == "port" ? 0 : 1, strakeOf(*hole)}].push_back(hole);
+        }
     }
 
     std::vector<PlankStrip> made() {
@@ -100,7 +70,6 @@ class Strips {
         out.title = strake > 0 ? "Strake " + std::to_string(strake) : "Planking";
         if (strake == 1) out.title += ", garboard";
         if (strake > 1 && strake == paper_.project.planking.strakes) out.title += ", sheer strake";
-        if (first.group != "plank") out.title += ": " + first.group;
         BenchItem item;
         item.hole = &first;
         const auto groups = groupsOf(paper_, {item});
@@ -149,9 +118,10 @@ class Strips {
             }
         }
         out.width = width > Length{} ? paper_.unit.coarse(width) : "";
-        const std::string& group = holes.front()->group;
-        if (group == "butt") out.flag = "BUTT";
-        if (group == "hood") out.flag = "HOOD";
+        // A butt or a plank's end lies next to this frame: see its own list.
+        const auto flag = flagged_.find({holes.front()->side == "port" ? 0 : 1, strake, frameId});
+        if (flag != flagged_.end() && flag->second == "butt") out.flag = "BUTT";
+        if (flag != flagged_.end() && flag->second == "hood") out.flag = "END";
         for (const Hole* hole : holes)
             out.holes.push_back(plankHole(*hole, frame, curve, lower, width));
         std::stable_sort(out.holes.begin(), out.holes.end(),
@@ -163,7 +133,7 @@ class Strips {
                         Length lower, Length width) const {
         PlankHole out;
         out.id = hole.id;
-        const double sign = signOf(hole.side);
+        const double sign = outwardSign(hole.side);
         if (curve != nullptr && width > Length{}) {
             const Length up = alongOf(*curve, {sign * hole.start.y, hole.start.z}) - lower;
             out.up = std::clamp(up / width, 0.0, 1.0);
@@ -185,6 +155,7 @@ class Strips {
     const PaperContext& paper_;
     Length greatest_;
     std::map<std::pair<int, int>, HolesOf> byStrake_;
+    std::map<std::tuple<int, int, std::string>, std::string> flagged_;
 };
 
 /// What holds for every strake is said at the head of the book.
@@ -212,6 +183,7 @@ PlankBook plankBook(const PaperContext& paper, const SheetName& name, const Hole
     book.warnings = warningsFor(paper, holes);
     book.strips = Strips(paper, holes).made();
     sayOnce(book);
+    book.lists = plankLists(paper, holes);
     book.nothing = "Nothing to drill: no plank fastening is decided.";
     return book;
 }

@@ -13,7 +13,7 @@ using shape::Across;
 using shape::Weight;
 
 constexpr double gap_mm = 3.5;
-constexpr double signOff_mm = 22.0;
+constexpr double signOff_mm = 22.0, tightSignOff_mm = 13.6;
 constexpr double figure_mm = 7.1;
 constexpr double detail_mm = 5.2;
 constexpr double indent_mm = 4.0;
@@ -41,8 +41,11 @@ class Pages {
         }
         flow_.down(1.0);
         if (!in_.cases.empty()) flow_.paragraph("Worst by case", in_.cases);
-        for (const std::string& one : in_.warnings) flow_.paragraph("Take care", one);
-        for (const std::string& one : in_.cautions) flow_.paragraph("", one);
+        std::string care;
+        for (const auto* lines : {&in_.warnings, &in_.cautions}) {
+            for (const std::string& one : *lines) care += (care.empty() ? "" : " ") + one;
+        }
+        if (!care.empty()) flow_.paragraph("Take care", care);
         signOff();
     }
 
@@ -110,30 +113,40 @@ class Pages {
         flow_.drills(bolt.id);
     }
 
-    /// Reviewed to this revision and no other.
+    /// Reviewed to this revision and no other: two rows to write on, or one where room is short.
     void signOff() {
-        flow_.need(signOff_mm);
-        flow_.down(1.5);
-        const double top = flow_.y(), bottom = top + signOff_mm - 2.0;
+        const bool tight = flow_.room() < signOff_mm && flow_.room() >= tightSignOff_mm;
+        const double height = tight ? tightSignOff_mm : signOff_mm;
+        flow_.need(height);
+        flow_.down(1.2);
+        const double top = flow_.y(), bottom = top + height - 1.7;
         flow_.add(Role::label, shape::Polygon{{{flow_.left(), top},
                                                {flow_.right(), top},
                                                {flow_.right(), bottom},
                                                {flow_.left(), bottom}},
                                               false,
                                               Stroke{0.5, LineStyle::solid}});
-        flow_.text({flow_.left() + 2.0, top + 6.0},
+        flow_.text({flow_.left() + 2.0, top + 5.2},
                    "Reviewed to revision " + revision_ + " and no other:", page::plain,
                    Weight::bold);
-        const double half = (flow_.left() + flow_.right()) / 2.0;
         const auto blank = [&](double x, double to, double base, const char* label) {
             flow_.text({x, base}, label);
             flow_.rule(base + 0.6, 0.3, x + widthMm(label, page::plain, Weight::regular) + 2.0, to);
         };
-        blank(flow_.left() + 2.0, half - 3.0, top + 11.8, "name");
-        blank(half, flow_.right() - 3.0, top + 11.8, "capacity");
-        blank(flow_.left() + 2.0, half - 3.0, top + 17.8, "date");
-        blank(half, flow_.right() - 3.0, top + 17.8, "signature");
-        flow_.down(signOff_mm - 1.5);
+        const double left = flow_.left() + 2.0, right = flow_.right() - 3.0;
+        const double half = (left + right) / 2.0;
+        if (tight) {
+            const double third = (right - left) / 3.0;
+            blank(left, left + third - 3.0, bottom - 1.6, "name");
+            blank(left + third, left + 2.0 * third - 3.0, bottom - 1.6, "date");
+            blank(left + 2.0 * third, right, bottom - 1.6, "signature");
+        } else {
+            blank(left, half - 3.0, top + 11.8, "name");
+            blank(half, right, top + 11.8, "capacity");
+            blank(left, half - 3.0, top + 17.8, "date");
+            blank(half, right, top + 17.8, "signature");
+        }
+        flow_.down(height - 1.3);
     }
 
     PageFlow& flow_;

@@ -61,7 +61,7 @@ void PageFlow::box(PointMm topLeft, double side_mm) {
                        false, Stroke{0.35, LineStyle::solid}});
 }
 
-void PageFlow::startPage(const std::string& side, const std::string& seen) {
+void PageFlow::startPage(const std::string& side, const std::string& seen, bool again) {
     side_ = side;
     seen_ = seen;
     SheetPage page;
@@ -69,7 +69,6 @@ void PageFlow::startPage(const std::string& side, const std::string& seen) {
     page.side = side;
     page.drawing.size = size_;
     pages_.push_back(std::move(page));
-    const bool again = pages_.size() > 1 && pages_[pages_.size() - 2].side == side;
     edge();
     headOf(seen, again);
     const auto caution = wrapped(head_.caution, page::plain, Weight::regular, width());
@@ -78,11 +77,15 @@ void PageFlow::startPage(const std::string& side, const std::string& seen) {
 }
 
 void PageFlow::continuePage() {
-    startPage(side_, seen_);
+    // Copies: the page started takes them as its own.
+    const std::string side = side_, seen = seen_;
+    startPage(side, seen, true);
 }
 
 bool PageFlow::need(double room_mm) {
-    if (room() >= room_mm) return false;
+    // What was reckoned to fit exactly fits.
+    constexpr double hair_mm = 1.0e-6;
+    if (room() + hair_mm >= room_mm) return false;
     continuePage();
     return true;
 }
@@ -117,8 +120,14 @@ void PageFlow::headOf(const std::string& seen, bool again) {
              sideLetter_mm, Weight::bold);
     text({right(), base}, code, page::figure, Weight::bold, Across::right);
     base += 7.5;
-    text({left(), base}, again ? seen + ", continued" : seen, page::plain, Weight::bold);
+    const double beside = widthMm(head_.unit, page::figure, Weight::bold) + 4.0;
+    const auto seenLines =
+        wrapped(again ? seen + ", continued" : seen, page::plain, Weight::bold, width() - beside);
     text({right(), base}, head_.unit, page::figure, Weight::bold, Across::right);
+    for (std::size_t i = 0; i < seenLines.size(); ++i) {
+        if (i > 0) base += page::line;
+        text({left(), base}, seenLines[i], page::plain, Weight::bold);
+    }
     std::string rule = "Drill only if the code is current.";
     if (!head_.lastChange.empty() && !again) rule += " Last: " + head_.lastChange;
     // One line: what the last change was can be looked up, what it is called stands here.

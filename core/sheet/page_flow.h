@@ -27,7 +27,7 @@ class PageFlow {
     PageFlow(const SheetHead& head, std::string revision, PaperSize paper);
 
     /// Starts a page for a side ("port", "starboard", "") with what is seen.
-    void startPage(const std::string& side, const std::string& seen);
+    void startPage(const std::string& side, const std::string& seen, bool again = false);
     /// Another page of the same side.
     void continuePage();
     /// Turns the page when less than this is left. Says whether it did.

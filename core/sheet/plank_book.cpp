@@ -15,15 +15,15 @@ using shape::Weight;
 constexpr double plank_mm = 11.0;     ///< the strip's picture; not to scale upright
 constexpr double figure_mm = 6.8;     ///< one row of figures
 constexpr double crossing_mm = 18.0;  ///< least room of one crossing
-constexpr double head_mm = 22.0;      ///< words in front of each row
+constexpr double row_mm = 8.4;
+constexpr double head_mm = 22.0;  ///< words in front of each row
 
 class Book {
   public:
     Book(PageFlow& flow, const PlankBook& book) : flow_(flow), in_(book) {}
 
     void draw() {
-        std::string side = "none";
-        if (in_.strips.empty()) {
+        if (in_.strips.empty() && in_.lists.empty()) {
             start("");
             flow_.down(10.0);
             for (const std::string& one :
@@ -33,10 +33,18 @@ class Book {
             }
             return;
         }
-        for (const PlankStrip& strip : in_.strips) {
-            if (strip.side != side) start(strip.side);
-            side = strip.side;
-            draw(strip);
+        for (const char* side : {"port", "starboard"}) {
+            const auto here = [&](const auto& part) { return part.side == side; };
+            if (std::none_of(in_.strips.begin(), in_.strips.end(), here) &&
+                std::none_of(in_.lists.begin(), in_.lists.end(), here))
+                continue;
+            start(side);
+            for (const PlankStrip& strip : in_.strips) {
+                if (here(strip)) draw(strip);
+            }
+            for (const PlankList& list : in_.lists) {
+                if (here(list)) draw(list);
+            }
         }
     }
 
@@ -48,9 +56,10 @@ class Book {
         flow_.down(1.0);
     }
 
-    [[nodiscard]] std::vector<std::string> settingLines(const PlankStrip& strip) const {
+    template <typename Part>
+    [[nodiscard]] std::vector<std::string> settingLines(const Part& part) const {
         std::vector<std::string> lines;
-        for (const std::string& text : strip.setting) {
+        for (const std::string& text : part.setting) {
             for (std::string& one : wrapped(text, page::plain, Weight::regular, flow_.width()))
                 lines.push_back(std::move(one));
         }
@@ -69,10 +78,11 @@ class Book {
                page::line + 6.8 + 1.2;
     }
 
-    void title(const PlankStrip& strip, bool again) {
+    template <typename Part>
+    void title(const Part& strip, bool again) {
         flow_.down(7.5);
-        flow_.text({flow_.left(), flow_.y() - 1.2},
-                   paperTitle(strip) + (again ? ", continued" : ""), page::figure, Weight::bold);
+        flow_.text({flow_.left(), flow_.y() - 1.2}, strip.title + (again ? ", continued" : ""),
+                   page::figure, Weight::bold);
         if (again) return;
         for (const std::string& one : settingLines(strip)) {
             flow_.down(page::line);
@@ -80,8 +90,6 @@ class Book {
         }
         flow_.down(0.8);
     }
-
-    static std::string paperTitle(const PlankStrip& strip) { return strip.title; }
 
     void draw(const PlankStrip& strip) {
         const double settings = static_cast<double>(settingLines(strip).size()) * page::line;
@@ -163,6 +171,54 @@ class Book {
         flow_.down(blockHeight(strip));
     }
 
+    void draw(const PlankList& list) {
+        const double settings = static_cast<double>(settingLines(list).size()) * page::line;
+        flow_.need(7.5 + settings + 0.8 + page::line + 2.0 * row_mm);
+        title(list, false);
+        double where = widthMm("where", page::plain, Weight::bold);
+        double mark = widthMm("mark", page::plain, Weight::bold);
+        double off = widthMm("off line", page::plain, Weight::bold);
+        double edge = widthMm("edge", page::plain, Weight::bold);
+        for (const PlankRow& row : list.rows) {
+            where = std::max(where, widthMm(row.where, page::plain, Weight::regular));
+            mark = std::max(mark, widthMm(row.mark, page::figure, Weight::bold));
+            off = std::max(off, widthMm(row.offLine, page::figure, Weight::regular));
+            edge = std::max(edge, widthMm(row.edge, page::figure, Weight::regular));
+        }
+        constexpr double gap_mm = 3.0;
+        const double markAt = flow_.left() + where + gap_mm, offAt = markAt + mark + gap_mm;
+        const double edgeAt = offAt + off + gap_mm, boxAt = edgeAt + edge + gap_mm;
+        const auto head = [&] {
+            flow_.down(page::line);
+            const double base = flow_.y() - 1.2;
+            flow_.text({flow_.left(), base}, "where", page::plain, Weight::bold);
+            flow_.text({markAt, base}, "mark", page::plain, Weight::bold);
+            flow_.text({offAt, base}, "off line", page::plain, Weight::bold);
+            flow_.text({edgeAt, base}, "edge", page::plain, Weight::bold);
+            flow_.rule(flow_.y(), 0.35, flow_.left(), flow_.right());
+        };
+        head();
+        for (const PlankRow& row : list.rows) {
+            if (flow_.need(row_mm)) {
+                title(list, true);
+                head();
+            }
+            const double base = flow_.y() + (row_mm + page::figure) / 2.0;
+            flow_.text({flow_.left(), base}, row.where, page::plain, Weight::regular, Across::left,
+                       row.id);
+            flow_.text({markAt, base}, row.mark, page::figure, Weight::bold, Across::left, row.id);
+            flow_.text({offAt, base}, row.offLine, page::figure, Weight::regular, Across::left,
+                       row.id);
+            flow_.text({edgeAt, base}, row.edge, page::figure, Weight::regular, Across::left,
+                       row.id);
+            flow_.box({boxAt, flow_.y() + 1.2}, 6.0);
+            flow_.box({boxAt + 8.0, flow_.y() + 1.2}, 6.0);
+            flow_.down(row_mm);
+            flow_.rule(flow_.y(), 0.2, flow_.left(), flow_.right());
+            flow_.drills(row.id);
+        }
+    }
+
     /// The edge the holes of one row are measured from, when it is the same all along.
     static std::string edgeOf(const PlankStrip& strip, std::size_t which) {
         for (const PlankCrossing& c : strip.crossings) {
@@ -195,13 +251,22 @@ std::string revisionOf(const PlankBook& book) {
                     .field(hole.fromUpper ? "upper" : "lower");
         }
     }
+    for (const PlankList& list : book.lists) {
+        digest.field(list.side).field(list.title);
+        for (const std::string& line : list.setting) digest.field(line);
+        for (const PlankRow& row : list.rows) {
+            for (const std::string* cell :
+                 {&row.id, &row.mark, &row.where, &row.offLine, &row.edge})
+                digest.field(*cell);
+        }
+    }
     return revisionCode(digest.hex());
 }
 
 Sheet layOut(const PlankBook& book, PaperSize paper) {
     PageFlow flow(book.head, revisionOf(book), paper);
     Book(flow, book).draw();
-    return flow.done(book.strips.empty());
+    return flow.done(book.strips.empty() && book.lists.empty());
 }
 
 }  // namespace fayline

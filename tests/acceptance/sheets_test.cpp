@@ -123,6 +123,35 @@ TEST(Sheets, AFramesTwoSidesFitTwoPagesOfEitherPaper) {
     }
 }
 
+TEST(Sheets, TheWholeDemoHullIsDrilledFromItsSheets) {
+    const Folder folder;
+    done(folder, {"demo", "--to", "w.fayline", "--whole"});
+    for (const std::string paper : {"a4", "letter"}) {
+        done(folder, {"sheets", "w.fayline", "--to", paper, "--paper", paper});
+        std::set<std::string> sheets;
+        for (const Row& row : rowsOf(folder, paper)) {
+            sheets.insert(row.sheet);
+            if (row.sheet[0] == 'F') EXPECT_LE(std::stoi(row.page), 2) << paper << " " << row.file;
+        }
+        EXPECT_EQ(sheets.count("backbone"), 1U);
+    }
+    // Every word lies on the paper.
+    const std::regex word(
+        "<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" "
+        "yMax=\"([-0-9.]+)\"");
+    for (const std::string file : {"backbone.pdf", "planks.pdf", "keel.pdf", "F17.pdf"}) {
+        const std::string xml =
+            tool(folder, {"/usr/bin/pdftotext", "-bbox", folder / "a4/" + file, "-"});
+        int words = 0;
+        for (std::sregex_iterator m(xml.begin(), xml.end(), word), end; m != end; ++m, ++words) {
+            EXPECT_GT(std::stod((*m)[1]), 40.0) << file;
+            EXPECT_LT(std::stod((*m)[3]), 595.3 - 25.0) << file;
+            EXPECT_LT(std::stod((*m)[4]), 841.9 - 10.0) << file;
+        }
+        EXPECT_GT(words, 100) << file;
+    }
+}
+
 TEST(Sheets, SomeFramesOnly) {
     const Folder folder;
     putDemo(folder, "p.fayline");

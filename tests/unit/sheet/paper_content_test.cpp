@@ -53,6 +53,21 @@ TEST(PaperHoles, EachIsDrilledFromExactlyOnePage) {
     EXPECT_EQ(drilled(many.sheets(PaperSize::letter)), holeIds(*many.results));
 }
 
+TEST(PaperHoles, ThoseOnNoFrameHaveTheirPageToo) {
+    const PaperHull hull(test::everyGroup());
+    std::map<std::string, int> groups;
+    for (const Hole* hole : allHoles(*hull.results)) ++groups[hole->group];
+    for (const char* group : {"butt", "hood", "garboard", "backbone"})
+        EXPECT_GT(groups[group], 0) << group;
+    EXPECT_EQ(drilled(hull.sheets()), holeIds(*hull.results));
+    const Sheet backbone = hull.sheet("backbone");
+    EXPECT_EQ(backbone.pages.size(), 2U) << "a page for each joint";
+    EXPECT_NE(allText(backbone).find("Stem scarph"), std::string::npos);
+    const std::string book = allText(hull.sheet("planks"));
+    for (const char* word : {"Butts", "Plank ends", "Garboard to keel"})
+        EXPECT_NE(book.find(word), std::string::npos) << word;
+}
+
 TEST(PaperHoles, CountIsTheTakeOffs) {
     const PaperHull hull;
     const TakeOff takeOff = takeOffOf(hull.project, *hull.results, *test::shippedCatalogue());

@@ -9,6 +9,33 @@
 
 namespace fayline::test {
 
+/// Decisions for what lies on no frame: butts, plank ends, garboard, two joints of the backbone.
+inline Decisions everyGroup() {
+    Decisions d{{"planking.longest", "2 m"}};
+    for (const char* group : {"butt", "hood", "garboard"}) {
+        const std::string name = group;
+        d.emplace_back(name + ".kind", "wood_screw");
+        d.emplace_back(name + ".count", "2");
+        d.emplace_back(name + ".gauge", "12");
+        d.emplace_back(name + ".length", "2 in");
+    }
+    for (const char* joint : {"stem_scarph", "sternpost_heel_of_the_deadwood"}) {
+        const std::string name = std::string("B.") + joint;
+        const bool fore = joint[3] == 'm';
+        d.emplace_back(name + ".kind", fore ? "bolt" : "drift");
+        d.emplace_back(name + ".count", "5");
+        d.emplace_back(name + ".diameter", "5/8 in");
+        d.emplace_back(name + ".length", "10 in");
+        d.emplace_back(name + ".fore_x", fore ? "600 mm" : "4800 mm");
+        d.emplace_back(name + ".fore_height", "350 mm");
+        d.emplace_back(name + ".aft_x", fore ? "1100 mm" : "5300 mm");
+        d.emplace_back(name + ".aft_height", "320 mm");
+        d.emplace_back(name + ".upper", fore ? "stem" : "deadwood");
+        d.emplace_back(name + ".lower", "keel");
+    }
+    return d;
+}
+
 /// A hull with every group that frames, floors and planks can have, worked out.
 struct PaperHull {
     Project project;

@@ -52,6 +52,7 @@ std::vector<Decisions> hulls() {
              {"heel.metal", "aluminium_bronze_c63000"},
              {"hull.basis", "ec5"}},
             {{"arm.kind", "rivet"}, {"arm.section", "square"}, {"arm.diameter", "5/16 in"}},
+            test::everyGroup(),
             {{"K.3.diameter", "1/4 in"}, {"frames.moulded", "90 mm"}, {"planking.strakes", "14"}}};
 }
 

@@ -36,12 +36,30 @@ struct PlankStrip {
     bool operator==(const PlankStrip&) const = default;
 };
 
+/// A fastening that stands on no frame's line: of a butt, a plank's end, the garboard to the keel.
+struct PlankRow {
+    std::string id, mark;
+    std::string where;    ///< "strake 4"
+    std::string offLine;  ///< off a frame's struck line: "2-3/8 A F22"
+    std::string edge;     ///< from an edge: "1-1/2 L"
+    bool operator==(const PlankRow&) const = default;
+};
+
+struct PlankList {
+    std::string side;
+    std::string title;                 ///< "Butts"
+    std::vector<std::string> setting;  ///< fastening, bits, and what the figures run from
+    std::vector<PlankRow> rows;
+    bool operator==(const PlankList&) const = default;
+};
+
 /// Every strake of both sides, from outside.
 struct PlankBook {
     SheetHead head;
     std::vector<std::pair<std::string, std::string>> notes;
     std::vector<std::string> warnings;
     std::vector<PlankStrip> strips;  ///< port, then starboard
+    std::vector<PlankList> lists;    ///< the same
     std::string nothing;
     bool operator==(const PlankBook&) const = default;
 };
