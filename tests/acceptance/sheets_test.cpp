@@ -131,7 +131,9 @@ TEST(Sheets, TheWholeDemoHullIsDrilledFromItsSheets) {
         std::set<std::string> sheets;
         for (const Row& row : rowsOf(folder, paper)) {
             sheets.insert(row.sheet);
-            if (row.sheet[0] == 'F') EXPECT_LE(std::stoi(row.page), 2) << paper << " " << row.file;
+            if (row.sheet[0] == 'F') {
+                EXPECT_LE(std::stoi(row.page), 2) << paper << " " << row.file;
+            }
         }
         EXPECT_EQ(sheets.count("backbone"), 1U);
     }
