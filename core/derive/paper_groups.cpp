@@ -109,7 +109,7 @@ std::string findingWords(const Finding& finding) {
         if (finding.kind == kind) words = text;
     }
     if (finding.kind == "near" && finding.holes.size() > 1)
-        return "pass too near each other; keep the bit straight";
+        return "pass too near each other";
     return words;
 }
 

@@ -13,8 +13,8 @@ using shape::Across;
 using shape::Weight;
 
 constexpr double gap_mm = 3.5;
-constexpr double signOff_mm = 22.0, tightSignOff_mm = 13.6;
-constexpr double figure_mm = 7.1;
+constexpr double signOff_mm = 22.0, tightSignOff_mm = 13.3;
+constexpr double figure_mm = 7.0;
 constexpr double detail_mm = 5.2;
 constexpr double indent_mm = 4.0;
 
