@@ -100,7 +100,7 @@ std::string findingWords(const Finding& finding) {
         {"butt", "too near a plank's butt"},
         {"hood", "too near a plank's end"},
         {"locked_conflict", "placed by hand where it cannot be"},
-        {"rule", "below the class rule's least size"},
+        {"rule", "under the class rule"},
         {"bed", "off the ballast"},
         {"floor", "meant for a floor, stands beside it"},
     };
@@ -108,8 +108,7 @@ std::string findingWords(const Finding& finding) {
     for (const auto& [kind, text] : known) {
         if (finding.kind == kind) words = text;
     }
-    if (finding.kind == "near" && finding.holes.size() > 1)
-        return "pass too near each other";
+    if (finding.kind == "near" && finding.holes.size() > 1) return "too near each other";
     return words;
 }
 
@@ -142,8 +141,8 @@ std::string toldLine(const PaperContext& paper, const Told& told,
     line += ": " + told.words;
     if (told.missing > millimetres(0.05)) {
         const std::string by = paper.unit.size(told.missing);
-        line += by == "0" ? ", by a hair" : ", by " + by;
-        if (told.ids.size() > 1) line += " at most";
+        const bool many = told.ids.size() > 1;
+        line += by == "0" ? ", by a hair" : std::string(many ? ", by up to " : ", by ") + by;
     }
     return line + ".";
 }

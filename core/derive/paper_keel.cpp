@@ -237,7 +237,7 @@ KeelSheet keelSheet(const PaperContext& paper, const SheetName& name, const Hole
     sayCommonAngleOnce(sheet, angles);
     sheet.cases = casesOf(paper, holes);
     sheet.warnings = warningsFor(paper, inOrder);
-    sheet.cautions = {"After any grounding have them looked at."};
+    sheet.cautions = {"Look at them after any grounding."};
     sheet.nothing = "No ballast bolt is decided. Nothing holds the ballast on.";
     return sheet;
 }
