@@ -1,4 +1,3 @@
-#include <cstdio>
 #include <nlohmann/json.hpp>
 
 #include "derive/results.h"
@@ -6,6 +5,7 @@
 #include "joint/work_joint.h"
 #include "joint_report.h"
 #include "json.h"
+#include "quantity/display.h"
 #include "quantity/printing.h"
 
 namespace fayline::cli {
@@ -186,12 +186,6 @@ Json basisJson(const BasisResult& result, Basis basis,
     return json;
 }
 
-std::string sizeText(Length length) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.2f in (%.1f mm)", inInches(length), inMillimetres(length));
-    return text;
-}
-
 }  // namespace
 
 std::string jointJson(const JointFile& file, const JointResult& result) {
@@ -203,8 +197,8 @@ std::string jointJson(const JointFile& file, const JointResult& result) {
     json["geometry"] = Json::array();
     for (const GeometryFinding& finding : result.geometry) {
         json["geometry"].push_back({{"what", finding.what},
-                                    {"has", sizeText(finding.has)},
-                                    {"needs", sizeText(finding.needs)},
+                                    {"has", bothUnits(finding.has)},
+                                    {"needs", bothUnits(finding.needs)},
                                     {"has_mm", mm(finding.has)},
                                     {"needs_mm", mm(finding.needs)},
                                     {"met", finding.met},

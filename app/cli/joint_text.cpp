@@ -119,12 +119,9 @@ std::string jointText(const JointFile& file, const JointResult& result) {
     text += basisText(result.us, "US basis", "reference", style);
     text += basisText(result.ec5, "Eurocode 5", "charact.", style);
     if (result.driving) {
-        char torque[96];
-        std::snprintf(
-            torque, sizeof torque,
-            "\nDriving: the root starts to yield at %.2f N·m and twists off at %.2f N·m\n",
-            inNewtonMetres(result.driving->gives), inNewtonMetres(result.driving->apart));
-        text += torque;
+        text += "\nDriving: the root starts to yield at " +
+                rounded(inNewtonMetres(result.driving->gives), 2) + " N·m and twists off at " +
+                rounded(inNewtonMetres(result.driving->apart), 2) + " N·m\n";
     }
     if (!result.geometry.empty()) text += "\nSizes\n";
     for (const GeometryFinding& finding : result.geometry) {

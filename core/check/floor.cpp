@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "joint/us_factors.h"
+
 namespace fayline {
 namespace {
 
@@ -11,27 +13,7 @@ constexpr double bendingLow = 1.0 - 1.645 * 0.16;
 constexpr double shearLow = 1.0 - 1.645 * 0.14;
 constexpr double bendingDivisor = 2.3;
 constexpr double shearDivisor = 4.5;
-/// Wet service: clear-wood figures are taken green, so no further factor.
-/// Load duration, US (ANSI/AWC NDS 2.3.2, from memory).
-double durationUs(Duration duration) {
-    switch (duration) {
-        case Duration::permanent:
-            return 0.9;
-        case Duration::tenYears:
-            return 1.0;
-        case Duration::twoMonths:
-            return 1.15;
-        case Duration::sevenDays:
-            return 1.25;
-        case Duration::tenMinutes:
-            return 1.6;
-    }
-    return 1.0;
-}
-/// EN 1995-1-1 Table 2.3 solid timber 1.3; accidental 1.0. Cracks, 6.1.7: 0.67.
-double gammaTimber(KindOfLoad kind) {
-    return kind == KindOfLoad::accidental ? 1.0 : 1.3;
-}
+/// Cracks, EN 1995-1-1 6.1.7.
 constexpr double cracks = 0.67;
 
 struct Strength {
@@ -49,14 +31,14 @@ Strength strengthOf(const FloorCheckInput& input, const FrameLoad& load, bool be
     if (basis == Basis::us) {
         strength.raw = bending ? wood.green.modulusOfRupture : wood.green.shear;
         strength.factor = (bending ? bendingLow / bendingDivisor : shearLow / shearDivisor) *
-                          durationUs(load.settings.duration);
+                          durationFactorUs(load.settings.duration);
         strength.how =
             "clear wood, green; lowest twentieth and divisor of ASTM D2555 and D245, "
             "with the load's duration";
     } else {
         strength.raw = bending ? wood.ec5.bending : wood.ec5.shear;
-        strength.factor = kMod(load.settings.duration, Service::wet) /
-                          gammaTimber(load.settings.kind) * (bending ? 1.0 : cracks);
+        strength.factor = kMod(load.settings.duration, Service::wet) / gammaM(load.settings.kind) *
+                          (bending ? 1.0 : cracks);
         strength.how = bending ? "k_mod/γ_M" : "k_cr·k_mod/γ_M";
     }
     if (strength.raw) strength.design = strength.raw->value * strength.factor;

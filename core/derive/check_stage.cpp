@@ -54,22 +54,39 @@ TimberContext contextOf(const Project& project, const Materials& materials) {
     return context;
 }
 
-/// The frame's share of every case. `share` is the larger of tributary and rigid.
-std::vector<FrameLoad> loadsAt(const Results& results, const std::string& frame,
+/// Where a frame stands in the shares of every case; those that bear nothing do not.
+std::unordered_map<std::string_view, std::size_t> bearingPlaces(const Results& results) {
+    std::unordered_map<std::string_view, std::size_t> places;
+    if (results.cases.empty()) return places;
+    const auto& frames = results.cases.front()->frames;
+    for (std::size_t i = 0; i < frames.size(); ++i) places.emplace(frames[i].frame, i);
+    return places;
+}
+
+/// The holes of butts, plank ends and garboard by the frame they belong to.
+std::unordered_map<std::string_view, std::vector<const Hole*>> plankingByFrame(
+    const Results& results) {
+    std::unordered_map<std::string_view, std::vector<const Hole*>> holes;
+    if (!results.planking) return holes;
+    for (const Hole& hole : results.planking->holes) holes[hole.frame].push_back(&hole);
+    return holes;
+}
+
+/// A frame's load in every case, by its place among the shares: the larger of tributary and rigid.
+std::vector<FrameLoad> loadsAt(const Results& results, std::optional<std::size_t> place,
                                const TimberContext& context, Length spacing) {
     std::vector<FrameLoad> loads;
     for (const auto& one : results.cases) {
         FrameLoad load;
         load.loadCase = one->loadCase;
         load.settings = one->settings;
-        const auto share = std::find_if(one->frames.begin(), one->frames.end(),
-                                        [&](const FrameShare& f) { return f.frame == frame; });
-        if (share != one->frames.end() && loadsTheKeel(one->loadCase)) {
+        if (place && loadsTheKeel(one->loadCase)) {
+            const FrameShare& share = one->frames[*place];
             load.bears = true;
             const bool stands =
                 one->loadCase == LoadCase::groundingUp || one->loadCase == LoadCase::onKeel;
             const double part =
-                stands ? share->tributary : std::max(share->tributary, std::abs(share->rigid));
+                stands ? share.tributary : std::max(share.tributary, std::abs(share.rigid));
             load.moment = part * abs(one->totalMoment.x);
             load.sideways = part * abs(one->total.y);
             load.down = part * max(Force{}, -one->total.z);
@@ -136,18 +153,19 @@ void checkFrames(const Project& project, const Materials& materials, CheckMemory
     int uncounted = 0;
     const auto context = memory.context.get(
         0, contextOf(project, materials), [](const TimberContext& in) { return in; }, uncounted);
-    if (memory.jointsOf != context.get()) memory.joints.clear();
-    memory.jointsOf = context.get();
-    Length greatest;
-    for (const auto& curve : results.curves) {
-        if (curve) greatest = max(greatest, curve->girth());
-    }
+    if (memory.jointsOf != context) memory.joints.clear();
+    memory.jointsOf = context;
+    const Length greatest = greatestGirth(results);
+    const auto bearing = bearingPlaces(results);
+    const auto planking = plankingByFrame(results);
     for (std::size_t i = 0; i < structure.frames.size(); ++i) {
         const FramePlace& frame = structure.frames[i];
         FrameChecksInput in;
         in.frame = frame.id;
         in.fastenings = results.frameFastenings[i];
         in.planking = results.planking;
+        if (const auto found = planking.find(frame.id); found != planking.end())
+            in.plankingHere = found->second;
         in.curve = results.curves[i];
         in.context = context;
         if (in.curve) in.seams = seamsAt(project, in.curve->girth(), greatest);
@@ -159,11 +177,7 @@ void checkFrames(const Project& project, const Materials& materials, CheckMemory
             in.keelSided = structure.keel->sided;
             in.keelMoulded = structure.keel->moulded;
         }
-        const auto own = project.frame.find(frame.id);
-        const auto detail = own != project.frame.end() && own->second.heelDetail
-                                ? own->second.heelDetail
-                                : project.frames.all.heelDetail;
-        if (detail) in.heelDetail = heelDetailNamed(*detail).value_or(HeelDetail::beside);
+        in.heelDetail = heelDetailAt(project, frame.id);
         in.floorHere = frame.floorX && frame.floorTop;
         in.floorSided = frame.floorSided;
         in.floorThroat = frame.floorThroat;
@@ -175,7 +189,10 @@ void checkFrames(const Project& project, const Materials& materials, CheckMemory
             if (!bolt.between && bolt.frame == frame.id)
                 in.ballastBolt = results.ballastBolts->holes[b].diameter;
         }
-        in.loads = loadsAt(results, frame.id, *context, in.spacing);
+        const auto place = bearing.find(frame.id);
+        in.loads =
+            loadsAt(results, place == bearing.end() ? std::nullopt : std::optional(place->second),
+                    *context, in.spacing);
         const auto checked = memory.frames.get(
             frame.id, std::move(in),
             [&](const FrameChecksInput& key) { return checkFrame(key, memory.joints); },
@@ -183,10 +200,9 @@ void checkFrames(const Project& project, const Materials& materials, CheckMemory
         results.frameChecks.push_back(checked);
         results.checkSets.emplace_back(checked, &checked->checks);
     }
-    std::vector<Hole> loose;
-    if (results.backbone) loose = results.backbone->holes;
-    if (!loose.empty()) {
-        const auto checked = std::make_shared<const FrameChecks>(checkLoose(loose, *context));
+    if (results.backbone && !results.backbone->holes.empty()) {
+        const auto checked =
+            std::make_shared<const FrameChecks>(checkLoose(results.backbone->holes, *context));
         results.frameChecks.push_back(checked);
         results.checkSets.emplace_back(checked, &checked->checks);
     }

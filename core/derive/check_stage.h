@@ -10,7 +10,7 @@ struct CheckMemory {
     Memo<int, TimberContext, TimberContext> context;
     Memo<std::string, FrameChecksInput, FrameChecks> frames;
     JointStore joints;
-    const TimberContext* jointsOf = nullptr;  ///< whose joints those are
+    std::shared_ptr<const TimberContext> jointsOf;  ///< whose joints those are
 
     void nextGeneration();
 };

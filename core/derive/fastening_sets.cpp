@@ -8,19 +8,6 @@
 namespace fayline {
 namespace {
 
-/// "F9.P.arm" of "F9.P.arm.2".
-std::string_view setName(const std::string& id) {
-    return std::string_view(id).substr(0, id.rfind('.'));
-}
-
-/// 1 of "strake1.P"; 0 for another member.
-int strakeOf(const Hole& hole) {
-    for (const std::string& member : hole.joins) {
-        if (member.rfind("strake", 0) == 0) return std::atoi(member.c_str() + 6);
-    }
-    return 0;
-}
-
 Length middleY(const std::vector<const Hole*>& holes) {
     Length sum;
     for (const Hole* hole : holes) sum += abs(hole->start.y);
@@ -183,62 +170,63 @@ std::optional<Joint> jointOf(const FrameChecksInput& input, const Hole& hole,
     return joint;
 }
 
+std::string_view setName(const std::string& id) {
+    return std::string_view(id).substr(0, id.rfind('.'));
+}
+
 std::vector<SetCheckInput> setsOf(const FrameChecksInput& input) {
     std::vector<SetCheckInput> sets;
     const auto spread = armSpread(input);
-    const std::vector<Hole>& holes = input.fastenings->holes;
     const TimberContext& context = *input.context;
-    const auto gather = [&](const std::vector<Hole>& from, bool ownOnly) {
-        for (std::size_t i = 0; i < from.size();) {
-            const std::string_view name = setName(from[i].id);
-            std::vector<const Hole*> same;
-            for (; i < from.size() && setName(from[i].id) == name; ++i) same.push_back(&from[i]);
-            const Hole& first = *same.front();
-            if (ownOnly && first.frame != input.frame) continue;
-            SetCheckInput entry;
-            FasteningSet& set = entry.set;
-            set.id = first.id;
-            set.frame = input.frame;
-            set.side = first.side;
-            set.group = first.group;
-            set.count = static_cast<int>(same.size());
-            set.spread = spread;
-            set.keelSided = input.keelSided.value_or(Length{});
-            set.rise = input.keelMoulded.value_or(Length{});
-            if (set.group == "arm") set.rise += input.floorThroat.value_or(Length{}) / 2.0;
-            set.heel = input.heelDetail == HeelDetail::onTop ||
-                               input.heelDetail == HeelDetail::continuous ||
-                               input.heelDetail == HeelDetail::halfFrames
-                           ? HeelPull::pull
-                           : HeelPull::shear;
-            set.floorHere = input.floorHere;
-            set.ballastBoltHere = input.ballastBolt.has_value();
-            const bool keel = set.group == "arm" || set.group == "floor";
-            entry.consequence = keel ? ConsequenceClass::keel : ConsequenceClass::hull;
-            entry.target = keel ? context.targetKeel : context.targetHull;
-            if (const int strake = strakeOf(first); strake > 0) {
-                set.strake = "strake" + std::to_string(strake);
-                set.thickness = context.planking;
-                set.spacing = input.spacing;
-                const auto k = static_cast<std::size_t>(strake);
-                if (k < input.seams.size()) {
-                    set.width = input.seams[k] - input.seams[k - 1];
-                    if (input.curve)
-                        set.radius =
-                            radiusAt(*input.curve, (input.seams[k] + input.seams[k - 1]) / 2.0,
-                                     max(set.width, millimetres(60)));
-                }
-                if (k <= input.bendRadius.size()) set.bendRadius = input.bendRadius[k - 1];
-                set.bendArm = input.spacing;
-                set.seam = context.seam;
-                set.stiffness = context.stiffness;
+    std::vector<const Hole*> holes;
+    for (const Hole& hole : input.fastenings->holes) holes.push_back(&hole);
+    holes.insert(holes.end(), input.plankingHere.begin(), input.plankingHere.end());
+    for (std::size_t i = 0; i < holes.size();) {
+        const std::string_view name = setName(holes[i]->id);
+        std::vector<const Hole*> same;
+        for (; i < holes.size() && setName(holes[i]->id) == name; ++i) same.push_back(holes[i]);
+        const Hole& first = *same.front();
+        SetCheckInput entry;
+        entry.metal = first.metal;
+        FasteningSet& set = entry.set;
+        set.id = first.id;
+        set.frame = input.frame;
+        set.side = first.side;
+        set.group = first.group;
+        set.count = static_cast<int>(same.size());
+        set.spread = spread;
+        set.keelSided = input.keelSided.value_or(Length{});
+        set.rise = input.keelMoulded.value_or(Length{});
+        if (set.group == "arm") set.rise += input.floorThroat.value_or(Length{}) / 2.0;
+        set.heel = input.heelDetail == HeelDetail::onTop ||
+                           input.heelDetail == HeelDetail::continuous ||
+                           input.heelDetail == HeelDetail::halfFrames
+                       ? HeelPull::pull
+                       : HeelPull::shear;
+        set.floorHere = input.floorHere;
+        set.ballastBoltHere = input.ballastBolt.has_value();
+        const bool keel = set.group == "arm" || set.group == "floor";
+        entry.consequence = keel ? ConsequenceClass::keel : ConsequenceClass::hull;
+        entry.target = keel ? context.targetKeel : context.targetHull;
+        if (const int strake = strakeOf(first); strake > 0) {
+            set.strake = "strake" + std::to_string(strake);
+            set.thickness = context.planking;
+            set.spacing = input.spacing;
+            const auto k = static_cast<std::size_t>(strake);
+            if (k < input.seams.size()) {
+                set.width = input.seams[k] - input.seams[k - 1];
+                if (input.curve)
+                    set.radius = radiusAt(*input.curve, (input.seams[k] + input.seams[k - 1]) / 2.0,
+                                          max(set.width, millimetres(60)));
             }
-            entry.joint = jointOf(input, first, same, entry.whyNoJoint);
-            sets.push_back(std::move(entry));
+            if (k <= input.bendRadius.size()) set.bendRadius = input.bendRadius[k - 1];
+            set.bendArm = input.spacing;
+            set.seam = context.seam;
+            set.stiffness = context.stiffness;
         }
-    };
-    gather(holes, false);
-    if (input.planking) gather(input.planking->holes, true);
+        entry.joint = jointOf(input, first, same, entry.whyNoJoint);
+        sets.push_back(std::move(entry));
+    }
     return sets;
 }
 

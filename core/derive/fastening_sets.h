@@ -4,6 +4,9 @@
 
 namespace fayline {
 
+/// What a fastening's set is called: "F9.P.arm" of "F9.P.arm.2".
+std::string_view setName(const std::string& id);
+
 /// The holes of a frame gathered into sets of like fastenings, with what loads each.
 std::vector<SetCheckInput> setsOf(const FrameChecksInput& input);
 

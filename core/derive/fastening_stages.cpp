@@ -98,6 +98,22 @@ std::vector<Length> seamsAt(const Project& project, Length girth, Length greates
     return seams;
 }
 
+Length greatestGirth(const Results& results) {
+    Length greatest;
+    for (const auto& curve : results.curves) {
+        if (curve) greatest = max(greatest, curve->girth());
+    }
+    return greatest;
+}
+
+HeelDetail heelDetailAt(const Project& project, const std::string& frame) {
+    const auto own = project.frame.find(frame);
+    const auto& detail = own != project.frame.end() && own->second.heelDetail
+                             ? own->second.heelDetail
+                             : project.frames.all.heelDetail;
+    return detail ? heelDetailNamed(*detail).value_or(HeelDetail::beside) : HeelDetail::beside;
+}
+
 FrameFasteningInput frameFasteningInput(const Project& project, const Structure& structure,
                                         const FramePlace& frame,
                                         std::shared_ptr<const FrameCurve> curve,
@@ -118,11 +134,7 @@ FrameFasteningInput frameFasteningInput(const Project& project, const Structure&
         in.keelUnderside = keelUndersideAt(*structure.keel, frame.x);
         if (in.keelTop) in.keelSided = structure.keel->sided;
     }
-    const auto own = project.frame.find(frame.id);
-    const auto detail = own != project.frame.end() && own->second.heelDetail
-                            ? own->second.heelDetail
-                            : project.frames.all.heelDetail;
-    if (detail) in.heelDetail = heelDetailNamed(*detail).value_or(HeelDetail::beside);
+    in.heelDetail = heelDetailAt(project, frame.id);
     if (frame.floorX && frame.floorTop && in.keelTop && in.curve) {
         const FloorDecisions floor = floorDecisions(project.floors, project.floor, frame.id);
         const Length byRule = in.curve->at(armGirthPart * in.curve->girth()).y;

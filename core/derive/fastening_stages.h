@@ -33,6 +33,12 @@ std::optional<FrameCurve> curveStage(const CurveInput& input);
 /// in the same proportion as the frame's girth stands to the greatest girth.
 std::vector<Length> seamsAt(const Project& project, Length girth, Length greatestGirth);
 
+/// The longest frame line, to which strakes' greatest widths belong.
+Length greatestGirth(const Results& results);
+
+/// How the frame's heels stand: its own decision, else that for all, else beside the keel.
+HeelDetail heelDetailAt(const Project& project, const std::string& frame);
+
 FrameFasteningInput frameFasteningInput(const Project& project, const Structure& structure,
                                         const FramePlace& frame,
                                         std::shared_ptr<const FrameCurve> curve,

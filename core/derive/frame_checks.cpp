@@ -57,8 +57,8 @@ void addOnce(std::vector<Check> found, std::size_t from, std::vector<Check>& che
 
 /// Cases that load one group's fastenings are checked; a group nothing loads has one line that says
 /// so.
-void checkOne(const SetCheckInput& input, const std::string& metal,
-              const std::vector<FrameLoad>& loads, JointStore& store, std::vector<Check>& checks) {
+void checkOne(const SetCheckInput& input, const std::vector<FrameLoad>& loads, JointStore& store,
+              std::vector<Check>& checks) {
     const std::size_t before = checks.size();
     std::optional<std::pair<const FrameLoad*, SetDemand>> quiet;
     for (const FrameLoad& load : loads) {
@@ -81,23 +81,13 @@ void checkOne(const SetCheckInput& input, const std::string& metal,
                     why = worked.error().line();
                 }
             } else {
-                result = store.find(joint, keyOf(joint, metal), why);
+                result = store.find(joint, keyOf(joint, input.metal), why);
             }
         }
         addOnce(checkSet(input, load, demand, result, why), before, checks);
     }
     if (checks.size() == before && quiet)
         checks.push_back(quietCheck(input, *quiet->first, quiet->second));
-}
-
-std::string metalOf(const FrameChecksInput& input, const std::string& id) {
-    for (const auto& from : {input.fastenings, input.planking}) {
-        if (!from) continue;
-        for (const Hole& hole : from->holes) {
-            if (hole.id == id) return hole.metal;
-        }
-    }
-    return "";
 }
 
 }  // namespace
@@ -122,8 +112,7 @@ FrameChecks checkFrame(const FrameChecksInput& input, JointStore& store) {
     FrameChecks result;
     result.loads = input.loads;
     result.sets = setsOf(input);
-    for (const SetCheckInput& set : result.sets)
-        checkOne(set, metalOf(input, set.set.id), input.loads, store, result.checks);
+    for (const SetCheckInput& set : result.sets) checkOne(set, input.loads, store, result.checks);
     const auto arms = std::find_if(result.sets.begin(), result.sets.end(),
                                    [](const SetCheckInput& s) { return s.set.group == "arm"; });
     if (input.floorHere && !input.metalFloor && arms != result.sets.end() && arms->set.spread) {
@@ -154,14 +143,13 @@ FrameChecks checkLoose(const std::vector<Hole>& holes, const TimberContext& cont
     load.loadCase = LoadCase::knockdownPort;
     result.loads = {load};
     for (std::size_t i = 0; i < holes.size();) {
-        const std::string name = holes[i].id.substr(0, holes[i].id.rfind('.'));
+        const std::string_view name = setName(holes[i].id);
         SetCheckInput entry;
         entry.set.id = holes[i].id;
         entry.set.frame = holes[i].frame;
         entry.set.group = holes[i].group;
         entry.target = context.targetHull;
-        for (; i < holes.size() && holes[i].id.substr(0, holes[i].id.rfind('.')) == name; ++i)
-            ++entry.set.count;
+        for (; i < holes.size() && setName(holes[i].id) == name; ++i) ++entry.set.count;
         const SetDemand demand = demandOn(entry.set, load);
         result.checks.push_back(quietCheck(entry, load, demand));
         result.sets.push_back(std::move(entry));

@@ -20,11 +20,9 @@ class JointStore {
     /// The joint's result; null with the reason in `why` where it cannot be worked out.
     const JointResult* find(const Joint& joint, const std::string& key, std::string& why);
     void clear() { known_.clear(); }
-    [[nodiscard]] std::size_t size() const { return known_.size(); }
 
   private:
     struct Entry {
-        Joint joint;
         std::shared_ptr<const JointResult> result;
         std::string why;
     };
@@ -47,6 +45,7 @@ struct FrameChecksInput {
     std::string frame;
     std::shared_ptr<const FrameFastenings> fastenings;
     std::shared_ptr<const FrameFastenings> planking;  ///< butts, hood ends, garboard of the hull
+    std::vector<const Hole*> plankingHere;            ///< those of them that belong to this frame
     std::shared_ptr<const FrameCurve> curve;
     std::shared_ptr<const TimberContext> context;
     std::vector<Length> seams;

@@ -17,15 +17,14 @@ void LayoutMemory::nextGeneration() {
 void layOutFastenings(const Project& project, const Materials& materials,
                       const Catalogue& catalogue, LayoutMemory& memory, Results& results) {
     const Structure& structure = *results.structure;
-    Length greatest;
     for (const FramePlace& frame : structure.frames) {
         const auto keelTop = structure.keel ? keelTopAt(*structure.keel, frame.x) : std::nullopt;
         const auto curve = memory.curves.get(frame.id, CurveInput{results.hull, frame.x, keelTop},
                                              curveStage, results.runs.curves);
         results.curves.push_back(*curve ? std::shared_ptr<const FrameCurve>(curve, &**curve)
                                         : nullptr);
-        if (*curve) greatest = max(greatest, (*curve)->girth());
     }
+    const Length greatest = greatestGirth(results);
     const Wood* wood = findWood(materials, project.frames.wood);
     const bool hardwood = wood == nullptr || wood->family == WoodFamily::hardwood;
     for (std::size_t i = 0; i < structure.frames.size(); ++i) {
@@ -38,7 +37,7 @@ void layOutFastenings(const Project& project, const Materials& materials,
     }
     int uncounted = 0;
     const auto endsAt = [&](bool fore) -> std::shared_ptr<const PlankEnds> {
-        auto input = plankEndsInput(project, results, catalogue, fore);
+        auto input = plankEndsInput(project, results, greatest, catalogue, fore);
         if (!input) return nullptr;
         const auto ends =
             memory.ends.get(fore ? 0 : 1, std::move(*input), plankEndsStage, uncounted);

@@ -16,13 +16,6 @@ double outwardSign(const std::string& side) {
     return side == "port" ? -1.0 : 1.0;
 }
 
-int strakeOf(const Hole& hole) {
-    for (const std::string& member : hole.joins) {
-        if (member.rfind("strake", 0) == 0) return std::stoi(member.substr(6));
-    }
-    return 0;
-}
-
 Length alongOf(const FrameCurve& curve, PlanePoint p) {
     const auto away = [&](double part) {
         const CurvePoint at = curve.at(part * curve.girth());
@@ -65,11 +58,10 @@ struct Edges {
 
 Edges edgesOf(const PaperContext& paper) {
     Edges edges;
-    for (const auto& curve : paper.results.curves) {
-        if (curve) edges.greatest = max(edges.greatest, curve->girth());
-    }
+    edges.greatest = greatestGirth(paper.results);
     for (const bool fore : {true, false}) {
-        const auto input = plankEndsInput(paper.project, paper.results, paper.catalogue, fore);
+        const auto input =
+            plankEndsInput(paper.project, paper.results, edges.greatest, paper.catalogue, fore);
         if (input) (fore ? edges.fore : edges.aft) = plankEndsStage(*input);
     }
     return edges;

@@ -9,9 +9,6 @@ namespace fayline {
 /// Port −1, starboard 1: times y it is outboard.
 double outwardSign(const std::string& side);
 
-/// The strake a plank's hole belongs to: "strake4.P" → 4; 0 when it names none.
-int strakeOf(const Hole& hole);
-
 /// Length along the hull's outside to the place nearest a point.
 Length alongOf(const FrameCurve& curve, PlanePoint p);
 

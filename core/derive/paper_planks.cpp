@@ -14,10 +14,8 @@ using paper_text::capital;
 
 class Strips {
   public:
-    Strips(const PaperContext& paper, const HolesOf& holes) : paper_(paper) {
-        for (const auto& curve : paper.results.curves) {
-            if (curve) greatest_ = max(greatest_, curve->girth());
-        }
+    Strips(const PaperContext& paper, const HolesOf& holes)
+        : paper_(paper), greatest_(greatestGirth(paper.results)) {
         for (const Hole* hole : holes) {
             if (hole->group != "plank") {
                 flagged_[{hole->side == "port" ? 0 : 1, strakeOf(*hole), hole->frame}] =

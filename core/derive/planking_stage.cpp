@@ -12,18 +12,11 @@ std::optional<FasteningChoice> groupChoice(const Project& project, const char* g
     return choiceOf(fasteningAt(project, {group}), catalogue);
 }
 
-Length greatestGirthOf(const Results& results) {
-    Length greatest;
-    for (const auto& curve : results.curves) {
-        if (curve) greatest = max(greatest, curve->girth());
-    }
-    return greatest;
-}
-
 }  // namespace
 
 std::optional<PlankEndsInput> plankEndsInput(const Project& project, const Results& results,
-                                             const Catalogue& catalogue, bool fore) {
+                                             Length greatestGirth, const Catalogue& catalogue,
+                                             bool fore) {
     const auto& frames = results.structure->frames;
     const int strakes = project.planking.strakes.value_or(0);
     if (frames.empty() || strakes <= 0 || !project.planking.thickness) return std::nullopt;
@@ -38,7 +31,7 @@ std::optional<PlankEndsInput> plankEndsInput(const Project& project, const Resul
     for (int k = 0; k <= strakes; ++k)
         in.seams.push_back(static_cast<double>(k) / static_cast<double>(strakes));
     if (results.curves[i]) {
-        const auto atFrame = seamsAt(project, results.curves[i]->girth(), greatestGirthOf(results));
+        const auto atFrame = seamsAt(project, results.curves[i]->girth(), greatestGirth);
         if (atFrame.size() == in.seams.size() && atFrame.back() > Length{}) {
             for (std::size_t k = 0; k < atFrame.size(); ++k)
                 in.seams[k] = atFrame[k] / atFrame.back();

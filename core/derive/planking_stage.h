@@ -16,7 +16,8 @@ struct HullEnds {
 
 /// What the ends are worked out from; nothing without planking or frames.
 std::optional<PlankEndsInput> plankEndsInput(const Project& project, const Results& results,
-                                             const Catalogue& catalogue, bool fore);
+                                             Length greatestGirth, const Catalogue& catalogue,
+                                             bool fore);
 
 /// What holds butts, plank ends and garboard, from the decisions and the frames' lines.
 PlankingInput plankingInput(const Project& project, const Results& results, const HullEnds& ends,

@@ -5,6 +5,7 @@
 
 #include "joint/ec5_axial.h"
 #include "prepared.h"
+#include "quantity/display.h"
 #include "result_parts.h"
 
 namespace fayline {

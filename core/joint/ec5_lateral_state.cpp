@@ -6,6 +6,7 @@
 #include "joint/ec5_bearing.h"
 #include "joint/ec5_lateral.h"
 #include "prepared.h"
+#include "quantity/display.h"
 #include "result_parts.h"
 
 namespace fayline {

@@ -125,8 +125,4 @@ Angle toSurface(const JointLoad& load) {
                           std::numbers::pi);
 }
 
-std::string bothUnits(Length value) {
-    return rounded(inInches(value), 2) + " in (" + rounded(inMillimetres(value), 1) + " mm)";
-}
-
 }  // namespace fayline

@@ -92,7 +92,4 @@ Angle toSurface(const JointLoad& load);
 /// A place in `traces` for this working, or null when none are wanted.
 Trace* traceOf(JointTraces* traces, Basis basis, LimitStateKind kind);
 
-/// "1.02 in (25.9 mm)": both systems, so that text stands beside either.
-std::string bothUnits(Length value);
-
 }  // namespace fayline

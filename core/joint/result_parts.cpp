@@ -1,20 +1,10 @@
 #include "result_parts.h"
 
 #include <algorithm>
-#include <array>
-#include <charconv>
 
 #include "quantity/display.h"
 
 namespace fayline {
-
-std::string rounded(double value, int decimals) {
-    // Not printf: the decimal mark must not follow the locale.
-    std::array<char, 400> text{};
-    const auto end = std::to_chars(text.data(), text.data() + text.size(), value,
-                                   std::chars_format::fixed, decimals);
-    return {text.data(), end.ptr};
-}
 
 std::string nameOfMember(const PreparedMember& member) {
     return member.given->name.empty() ? "a member" : member.given->name;

@@ -6,8 +6,6 @@
 
 namespace fayline {
 
-/// "0.68", without trailing noise.
-std::string rounded(double value, int decimals);
 /// Its own name, else "a member".
 std::string nameOfMember(const PreparedMember& member);
 

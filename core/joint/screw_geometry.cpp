@@ -1,6 +1,7 @@
 #include "joint/screw.h"
 #include "joint/work_joint.h"
 #include "prepared.h"
+#include "quantity/display.h"
 
 namespace fayline {
 namespace {

@@ -5,6 +5,7 @@
 #include "joint/us_factors.h"
 #include "joint/us_lateral.h"
 #include "prepared.h"
+#include "quantity/display.h"
 #include "result_parts.h"
 
 namespace fayline {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "practice.h"
 #include "quantity/display.h"
 
 namespace fayline {
@@ -17,10 +18,6 @@ constexpr double slantDegrees = 5.0;
 std::string inMm(Length length) {
     return displayLength(length, LengthStyle::millimetres);
 }
-std::string wholeDown(Length length) {
-    return std::to_string(std::lround(std::floor(inMillimetres(length) + 1e-6))) + " mm";
-}
-
 /// Places along a joint: even, half a space from its ends, but never nearer to these than four
 /// diameters while it is long enough.
 struct Spacing {

@@ -1,23 +1,11 @@
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "layout/ballast_bolts.h"
+#include "practice.h"
 
 namespace fayline {
 namespace {
-
-/// Edge, end and pitch of bolts through timber, in bolt diameters: the Japanese small-craft design
-/// handbook BDB-401-02 (end 4 d, edge 2.5 d, pitch 4 d).
-constexpr double edgeDiameters = 2.5;
-constexpr double endDiameters = 4.0;
-constexpr double pitchDiameters = 4.0;
-
-std::string mm(Length length) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.0f mm", std::ceil(inMillimetres(length) - 1e-6));
-    return text;
-}
 
 void checkRules(const BoltChoice& bolt, const BoltRules& rules, std::vector<Finding>& findings) {
     if (rules.leastDiameter && bolt.diameter < *rules.leastDiameter) {
@@ -25,8 +13,8 @@ void checkRules(const BoltChoice& bolt, const BoltRules& rules, std::vector<Find
                             {bolt.id},
                             *rules.leastDiameter - bolt.diameter,
                             bolt.id + " is thinner than the class rule's least, " +
-                                mm(*rules.leastDiameter) + " (" + rules.diameterSource + ")",
-                            {bolt.id + ".diameter=" + mm(*rules.leastDiameter)}});
+                                wholeUp(*rules.leastDiameter) + " (" + rules.diameterSource + ")",
+                            {bolt.id + ".diameter=" + wholeUp(*rules.leastDiameter)}});
     }
     if (rules.washerDiameters) {
         const Length least = *rules.washerDiameters * bolt.diameter;
@@ -37,8 +25,8 @@ void checkRules(const BoltChoice& bolt, const BoltRules& rules, std::vector<Find
                  {bolt.id},
                  least - bolt.washerDiameter,
                  bolt.id + " washer is narrower than the class rule's four bolt diameters, " +
-                     mm(least) + " (" + rules.washerSource + ")",
-                 {bolt.id + ".washer_diameter=" + mm(least)}});
+                     wholeUp(least) + " (" + rules.washerSource + ")",
+                 {bolt.id + ".washer_diameter=" + wholeUp(least)}});
         }
     }
     if (rules.washerThickness) {
@@ -50,8 +38,8 @@ void checkRules(const BoltChoice& bolt, const BoltRules& rules, std::vector<Find
                  {bolt.id},
                  least - bolt.washerThickness,
                  bolt.id + " washer is thinner than the class rule's quarter of the bolt, " +
-                     mm(least) + " (" + rules.washerSource + ")",
-                 {bolt.id + ".washer_thickness=" + mm(least)}});
+                     wholeUp(least) + " (" + rules.washerSource + ")",
+                 {bolt.id + ".washer_thickness=" + wholeUp(least)}});
         }
     }
 }
@@ -67,13 +55,13 @@ void checkPlace(const BoltChoice& bolt, const PlacedBolt& placed, const BallastB
         const double side = placed.joint.y < Length{} ? -1.0 : 1.0;
         std::vector<std::string> cure;
         if (allowed >= Length{})
-            cure.push_back(bolt.id +
-                           ".offset=" + mm(side * millimetres(std::floor(inMillimetres(allowed)))));
+            cure.push_back(bolt.id + ".offset=" +
+                           wholeUp(side * millimetres(std::floor(inMillimetres(allowed)))));
         findings.push_back({"edge",
                             {bolt.id},
                             least - edge,
-                            bolt.id + " stands " + mm(edge) +
-                                " from the side of the keel; 2.5 diameters are " + mm(least),
+                            bolt.id + " stands " + wholeUp(edge) +
+                                " from the side of the keel; 2.5 diameters are " + wholeUp(least),
                             cure});
     }
     const Length end =
@@ -82,9 +70,9 @@ void checkPlace(const BoltChoice& bolt, const PlacedBolt& placed, const BallastB
         findings.push_back({"end",
                             {bolt.id},
                             endDiameters * bolt.diameter - end,
-                            bolt.id + " stands " + mm(end) +
+                            bolt.id + " stands " + wholeUp(end) +
                                 " from the ballast's end; 4 diameters are " +
-                                mm(endDiameters * bolt.diameter),
+                                wholeUp(endDiameters * bolt.diameter),
                             {}});
     }
     if (placed.grip <= Length{}) {
@@ -106,8 +94,8 @@ void checkPlace(const BoltChoice& bolt, const PlacedBolt& placed, const BallastB
         findings.push_back({"edge",
                             {bolt.id},
                             bolt.washerDiameter - *placed.seatWidth,
-                            bolt.id + " washer, " + mm(bolt.washerDiameter) +
-                                ", hangs over its floor, " + mm(*placed.seatWidth) +
+                            bolt.id + " washer, " + wholeUp(bolt.washerDiameter) +
+                                ", hangs over its floor, " + wholeUp(*placed.seatWidth) +
                                 " wide under it",
                             {}});
     }
@@ -124,12 +112,12 @@ void checkPair(const Hole& a, const Hole& b, std::vector<Finding>& findings) {
                             a.id + " and " + b.id + " run into each other",
                             {}});
     } else if (gap < pitch) {
-        findings.push_back(
-            {"spacing",
-             {a.id, b.id},
-             pitch - gap,
-             a.id + " and " + b.id + " stand " + mm(gap) + " apart; 4 diameters are " + mm(pitch),
-             {}});
+        findings.push_back({"spacing",
+                            {a.id, b.id},
+                            pitch - gap,
+                            a.id + " and " + b.id + " stand " + wholeUp(gap) +
+                                " apart; 4 diameters are " + wholeUp(pitch),
+                            {}});
     }
 }
 

@@ -1,15 +1,12 @@
 #include <algorithm>
 
 #include "frame_findings.h"
+#include "practice.h"
 #include "quantity/display.h"
 
 namespace fayline {
 namespace {
 
-/// Bolts in timber: edge 2.5, pitch 4 diameters (the Japanese small-craft design handbook
-/// BDB-401-02).
-constexpr double edgeDiameters = 2.5;
-constexpr double pitchDiameters = 4.0;
 /// Wood between two holes bored for different work: a bit wanders (common practice).
 constexpr double clearDiameters = 2.0;
 /// Fastenings of one plank stand off one grain line of the frame by two diameters (common practice,
@@ -17,10 +14,6 @@ constexpr double clearDiameters = 2.0;
 constexpr double staggerDiameters = 2.0;
 /// Below this a shortfall is no one's to see.
 constexpr Length hair = millimetres(0.05);
-
-std::string mm(Length length) {
-    return displayLength(length, LengthStyle::millimetres, UnitMark::shown, {64, 10});
-}
 
 bool isPlank(const Hole& hole) {
     return hole.group == "plank";
@@ -44,11 +37,12 @@ void checkPair(const Hole& a, const Hole& b, std::vector<Finding>& findings) {
     const Length gap = distanceBetween(a, b);
     const Length touching = (a.diameter + b.diameter) / 2.0;
     if (gap < touching) {
-        findings.push_back({"clash",
-                            {a.id, b.id},
-                            touching - gap,
-                            a.id + " and " + b.id + " run into each other by " + mm(touching - gap),
-                            cureFor(a, b)});
+        findings.push_back(
+            {"clash",
+             {a.id, b.id},
+             touching - gap,
+             a.id + " and " + b.id + " run into each other by " + shown(touching - gap),
+             cureFor(a, b)});
         return;
     }
     if (a.group == b.group && a.side == b.side) {
@@ -57,8 +51,8 @@ void checkPair(const Hole& a, const Hole& b, std::vector<Finding>& findings) {
             findings.push_back({"spacing",
                                 {a.id, b.id},
                                 pitch - gap,
-                                a.id + " and " + b.id + " stand " + mm(gap) +
-                                    " apart; 4 diameters are " + mm(pitch),
+                                a.id + " and " + b.id + " stand " + shown(gap) +
+                                    " apart; 4 diameters are " + shown(pitch),
                                 {placeOf(a) + ".count="}});
         return;
     }
@@ -70,8 +64,8 @@ void checkPair(const Hole& a, const Hole& b, std::vector<Finding>& findings) {
         findings.push_back({"near",
                             {a.id, b.id},
                             clearDiameters * body - clear,
-                            a.id + " leaves " + mm(clear) + " of wood to " + b.id +
-                                "; 2 diameters are " + mm(clearDiameters * body),
+                            a.id + " leaves " + shown(clear) + " of wood to " + b.id +
+                                "; 2 diameters are " + shown(clearDiameters * body),
                             cureFor(a, b)});
 }
 
@@ -82,8 +76,8 @@ void tooNearAnEdge(const Hole& hole, Length edge, const char* of, const std::str
     findings.push_back({"edge",
                         {hole.id},
                         least - edge,
-                        hole.id + " stands " + mm(edge) + " from the edge of the " + of +
-                            "; 2.5 diameters are " + mm(least),
+                        hole.id + " stands " + shown(edge) + " from the edge of the " + of +
+                            "; 2.5 diameters are " + shown(least),
                         {cure}});
 }
 
@@ -111,8 +105,9 @@ void checkGrain(const FrameFasteningInput& in, const std::vector<Hole>& holes,
         findings.push_back({"grain_line",
                             {a.id, b.id},
                             least - stagger,
-                            in.frame + ": two fastenings of a plank stand " + mm(stagger) +
-                                " off one line of the frame's grain; 2 diameters are " + mm(least),
+                            in.frame + ": two fastenings of a plank stand " + shown(stagger) +
+                                " off one line of the frame's grain; 2 diameters are " +
+                                shown(least),
                             {in.frame + ".plank.count=1", in.frame + ".frame.sided="}});
         return;
     }

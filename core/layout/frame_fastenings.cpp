@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "frame_findings.h"
+#include "practice.h"
 
 namespace fayline {
 namespace {
@@ -18,20 +19,11 @@ constexpr std::array<std::pair<HeelDetail, std::string_view>, 5> details{{
     {HeelDetail::halfFrames, "half_frames"},
 }};
 
-/// One side of the hull: starboard as the curve has it, port its mirror.
-struct Side {
-    double sign;  ///< of y
-    const char* letter;
-    const char* word;
-};
-constexpr Side starboard{1.0, "S", "starboard"};
-constexpr Side port{-1.0, "P", "port"};
-
-Point mirrored(Length x, const Side& side, Length y, Length z) {
+Point mirrored(Length x, const HullSide& side, Length y, Length z) {
     return {x, side.sign * y, z};
 }
 
-Hole holeFor(const FrameFasteningInput& in, const FasteningChoice& choice, const Side& side,
+Hole holeFor(const FrameFasteningInput& in, const FasteningChoice& choice, const HullSide& side,
              const char* group, int number, const char* markLetter) {
     Hole hole;
     hole.frame = in.frame;
@@ -41,12 +33,6 @@ Hole holeFor(const FrameFasteningInput& in, const FasteningChoice& choice, const
     hole.group = group;
     dress(hole, choice);
     return hole;
-}
-
-/// Even places between two ends; one stands in the middle.
-Length spread(Length from, Length to, int i, int count) {
-    if (count <= 1) return (from + to) / 2.0;
-    return from + (static_cast<double>(i) / (count - 1)) * (to - from);
 }
 
 /// A hole across the frame's depth, by its place along the frame.
@@ -97,7 +83,7 @@ Length clearOf(const std::vector<Crossing>& crossings, Length wanted, Length dia
 
 /// Arm fastenings run fore and aft through frame and floor where these lie side by side, along the
 /// middle of the frame.
-void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const Side& side,
+void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const HullSide& side,
           FrameFastenings& out) {
     if (!in.floor || choice.count <= 0) return;
     const Length depth = in.planking + in.moulded / 2.0;
@@ -138,7 +124,7 @@ void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const Si
 
 /// Where a heel fastening starts and which way it goes, for each heel detail: into the keel's side,
 /// or down into its top.
-void heels(const FrameFasteningInput& in, const FasteningChoice& choice, const Side& side,
+void heels(const FrameFasteningInput& in, const FasteningChoice& choice, const HullSide& side,
            FrameFastenings& out) {
     if (!in.keelSided || !in.keelTop || choice.count <= 0) return;
     const bool through = choice.kind == FasteningKind::bolt || choice.kind == FasteningKind::rivet;
@@ -223,7 +209,7 @@ void floorBolts(const FrameFasteningInput& in, const FasteningChoice& choice,
 
 /// Plank fastenings at one crossing: square to the plank, spread over its width, staggered fore and
 /// aft.
-void planks(const FrameFasteningInput& in, const Side& side, FrameFastenings& out) {
+void planks(const FrameFasteningInput& in, const HullSide& side, FrameFastenings& out) {
     for (std::size_t strake = 0; strake + 1 < in.seams.size() && strake < in.plank.size();
          ++strake) {
         if (!in.plank[strake] || in.plank[strake]->count <= 0) continue;
@@ -279,8 +265,8 @@ FrameFastenings layOutFrame(const FrameFasteningInput& input) {
     FrameFastenings out;
     if (!input.curve || input.sided <= Length{} || input.moulded <= Length{}) return out;
     for (const auto& [side, heel, arm] :
-         {std::tuple(&port, &input.heelPort, &input.armPort),
-          std::tuple(&starboard, &input.heelStarboard, &input.armStarboard)}) {
+         {std::tuple(&portSide, &input.heelPort, &input.armPort),
+          std::tuple(&starboardSide, &input.heelStarboard, &input.armStarboard)}) {
         if (*heel) heels(input, **heel, *side, out);
         if (*arm) arms(input, **arm, *side, out);
         planks(input, *side, out);

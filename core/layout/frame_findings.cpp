@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "practice.h"
 #include "quantity/display.h"
 
 namespace fayline {
@@ -10,19 +11,13 @@ namespace {
 /// Wood left beyond a screw's point, as practice asks: common practice, no published source.
 constexpr Length tipCover = millimetres(6);
 
-std::string mm(Length length) {
-    return displayLength(length, LengthStyle::millimetres, UnitMark::shown, {64, 10});
-}
-
 /// The choice a hole was made from.
 const FasteningChoice* choiceOf(const FrameFasteningInput& in, const Hole& hole) {
     const bool port = hole.side == "port";
     if (hole.group == "heel") return port ? &*in.heelPort : &*in.heelStarboard;
     if (hole.group == "arm") return port ? &*in.armPort : &*in.armStarboard;
     if (hole.group == "floor") return &*in.floorBolt;
-    const std::size_t strake =
-        static_cast<std::size_t>(std::stoi(hole.joins.front().substr(6))) - 1;
-    return &*in.plank[strake];
+    return &*in.plank[static_cast<std::size_t>(strakeOf(hole)) - 1];
 }
 
 void checkScrew(const FrameFasteningInput& in, const Hole& hole, const FasteningChoice& choice,
@@ -44,17 +39,19 @@ void checkScrew(const FrameFasteningInput& in, const Hole& hole, const Fastening
     if (plank) {
         const Length left = in.moulded - bite;
         if (left < Length{}) {
-            findings.push_back({"tip_out",
-                                {hole.id},
-                                -left,
-                                hole.id + " shows its point by " + mm(-left) + " inside the frame",
-                                {place + ".length="}});
+            findings.push_back(
+                {"tip_out",
+                 {hole.id},
+                 -left,
+                 hole.id + " shows its point by " + shown(-left) + " inside the frame",
+                 {place + ".length="}});
         } else if (left < tipCover) {
-            findings.push_back({"near",
-                                {hole.id},
-                                tipCover - left,
-                                hole.id + " leaves only " + mm(left) + " of frame beyond its point",
-                                {place + ".length="}});
+            findings.push_back(
+                {"near",
+                 {hole.id},
+                 tipCover - left,
+                 hole.id + " leaves only " + shown(left) + " of frame beyond its point",
+                 {place + ".length="}});
         }
     }
     // Thread begins two thirds of the length from the point: where that lies in the outer piece,
@@ -89,9 +86,9 @@ void checkPlankEdge(const FrameFasteningInput& in, std::vector<Finding>& finding
             findings.push_back({"edge",
                                 {in.frame + ".P.plank." + std::to_string(strake + 1) + ".1"},
                                 needs - width,
-                                name + " is " + mm(width) + " wide at " + in.frame + "; " +
+                                name + " is " + shown(width) + " wide at " + in.frame + "; " +
                                     std::to_string(in.plank[strake]->count) + " fastenings want " +
-                                    mm(needs),
+                                    shown(needs),
                                 {name + ".plank.count=1"}});
         }
     }

@@ -35,4 +35,11 @@ Length distanceBetween(const Hole& a, const Hole& b) {
     return metres(std::sqrt(dot(gap, gap)));
 }
 
+int strakeOf(const Hole& hole) {
+    for (const std::string& member : hole.joins) {
+        if (member.rfind("strake", 0) == 0) return std::stoi(member.substr(6));
+    }
+    return 0;
+}
+
 }  // namespace fayline

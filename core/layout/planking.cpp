@@ -5,28 +5,15 @@
 #include <tuple>
 
 #include "planking_findings.h"
+#include "practice.h"
 
 namespace fayline {
 namespace {
 
-/// From a butt to the garboard's next fastening, in diameters: an end's distance (the small-craft
-/// design handbook BDB-401-02: end 4).
-constexpr double buttClear = 4.0;
-
-struct Side {
-    double sign;
-    const char* letter;
-    const char* word;
-};
-constexpr Side sides[] = {{-1.0, "P", "port"}, {1.0, "S", "starboard"}};
-
-Length spread(Length from, Length to, int i, int count) {
-    if (count <= 1) return (from + to) / 2.0;
-    return from + (static_cast<double>(i) / (count - 1)) * (to - from);
-}
+constexpr HullSide bothSides[] = {portSide, starboardSide};
 
 /// A hole square to the planking at a place of its outside.
-void drill(Hole& hole, const PlankingInput& in, const FasteningChoice& choice, const Side& side,
+void drill(Hole& hole, const PlankingInput& in, const FasteningChoice& choice, const HullSide& side,
            Length x, const CurvePoint& place, Length inner) {
     const bool through = choice.kind == FasteningKind::bolt || choice.kind == FasteningKind::rivet;
     const Length stack = in.planking + inner - choice.counterbore;
@@ -75,7 +62,7 @@ void fastenButts(const PlankingInput& in, const std::vector<Butt>& butts, FrameF
         const PlankLine& aft = in.frames[butt.bay + 1];
         const Length middle = (fore.curve->x() + aft.curve->x()) / 2.0;
         // Ends of planks split: seven diameters from the butt, every other one two further.
-        for (const Side& side : sides) {
+        for (const HullSide& side : bothSides) {
             int number = 0;
             for (const double end : {-1.0, 1.0}) {
                 for (int i = 0; i < choice.count; ++i) {
@@ -100,7 +87,7 @@ void fastenButts(const PlankingInput& in, const std::vector<Butt>& butts, FrameF
 }
 
 /// Four and six diameters from the end in turn, the other way about to starboard: in the stem the
-/// points of the two sides pass each other.
+/// points of the two bothSides pass each other.
 void fastenEnds(const PlankingInput& in, FrameFastenings& out) {
     if (!in.hood || in.hood->count <= 0) return;
     const FasteningChoice& choice = *in.hood;
@@ -111,7 +98,7 @@ void fastenEnds(const PlankingInput& in, FrameFastenings& out) {
           std::tuple(in.aft.get(), -1.0, "sternpost", "transom")}) {
         if (ends == nullptr) continue;
         const int before = oneFrame && ends == in.aft.get() ? choice.count : 0;
-        for (const Side& side : sides) {
+        for (const HullSide& side : bothSides) {
             for (std::size_t k = 0; k < ends->strakes.size(); ++k) {
                 const StrakeEnd& end = ends->strakes[k];
                 for (int i = 0; i < choice.count; ++i) {
@@ -149,7 +136,7 @@ void fastenGarboard(const PlankingInput& in, const std::vector<Butt>& butts, Fra
         const bool butted = std::any_of(butts.begin(), butts.end(), [&](const Butt& butt) {
             return butt.strake == 1 && butt.bay == bay;
         });
-        for (const Side& side : sides) {
+        for (const HullSide& side : bothSides) {
             for (int i = 0; i < choice.count; ++i) {
                 Hole hole;
                 hole.id = fore.frame + "." + side.letter + ".garboard." + std::to_string(i + 1);
@@ -163,7 +150,7 @@ void fastenGarboard(const PlankingInput& in, const std::vector<Butt>& butts, Fra
                 place.outZ = 0;
                 const double part = (i + 1.0) / (choice.count + 1.0);
                 Length x = fore.curve->x() + part * (aft.curve->x() - fore.curve->x());
-                const Length clear = buttClear * choice.diameter;
+                const Length clear = endDiameters * choice.diameter;
                 if (butted && abs(x - middle) < clear) x = middle + (x < middle ? -clear : clear);
                 drill(hole, in, choice, side, x, place,
                       max(choice.length.value_or(Length{}), in.planking));

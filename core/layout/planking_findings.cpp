@@ -5,21 +5,11 @@
 #include <functional>
 #include <map>
 
+#include "practice.h"
 #include "quantity/display.h"
 
 namespace fayline {
 namespace {
-
-/// Edge and pitch across the grain in diameters: the small-craft design handbook BDB-401-02.
-constexpr double edgeDiameters = 2.5;
-constexpr double pitchDiameters = 4.0;
-
-std::string shown(Length length) {
-    return displayLength(length, LengthStyle::millimetres, UnitMark::shown, {64, 10});
-}
-std::string wholeUp(Length length) {
-    return std::to_string(std::lround(std::ceil(inMillimetres(length) - 1e-6))) + " mm";
-}
 
 struct Group {
     const char* name;

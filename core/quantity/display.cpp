@@ -37,17 +37,17 @@ double roundedTo(double value, int significant) {
     std::array<char, 64> buffer{};
     const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
                                    std::chars_format::scientific, significant - 1);
-    double rounded = 0.0;
-    std::from_chars(buffer.data(), end.ptr, rounded);
-    return rounded;
+    double nearest = 0.0;
+    std::from_chars(buffer.data(), end.ptr, nearest);
+    return nearest;
 }
 
 /// Zeros in place of whole digits that do not count: 12345 becomes 12300.
 std::string significantText(double value, int significant) {
-    const double rounded = roundedTo(value, significant);
-    if (rounded == 0.0) return "0";
-    const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(rounded))));
-    return withoutTrailingZeros(fixedText(rounded, std::max(0, significant - 1 - magnitude)));
+    const double nearest = roundedTo(value, significant);
+    if (nearest == 0.0) return "0";
+    const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(nearest))));
+    return withoutTrailingZeros(fixedText(nearest, std::max(0, significant - 1 - magnitude)));
 }
 
 /// Whether the text of the value reaches a size: 999.7 to three digits is 1000.
@@ -183,6 +183,18 @@ std::string marginText(double margin) {
     const std::size_t decimals = std::abs(margin) < 10.0 ? 2 : 1;
     text.resize(point + 1 + decimals, '0');
     return "×" + text;
+}
+
+std::string bothUnits(Length value) {
+    return rounded(inInches(value), 2) + " in (" + rounded(inMillimetres(value), 1) + " mm)";
+}
+
+std::string rounded(double value, int decimals) {
+    // Not printf: the decimal mark must not follow the locale.
+    std::array<char, 400> text{};
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), value,
+                                   std::chars_format::fixed, decimals);
+    return {text.data(), end.ptr};
 }
 
 }  // namespace fayline

@@ -201,6 +201,19 @@ const Changes threeArmBolts{{"planking.wood", "western_larch"},
 
 }  // namespace
 
+TEST(Hulls, HollinsArmsByHand) {
+    // 6.83 kNm about the joint, 0.1065 of it here, with 0.1065 of 28.44 kN sideways 240 mm below
+    // the middle of the floor: 0.727 + 3.028 · 0.240 = 1.454 kNm over arms 972 mm apart, 1.50 kN up
+    // and down; square to it half of 3.028 kN; a quarter more on the worst of three bolts:
+    // 1.25/3 · √(1.50² + 1.51²) = 0.888 kN. An even share over eleven floors without the sideways
+    // force, the simplest hand figure, gives ×3.6 where this gives ×2.1.
+    const auto results = hollin(threeArmBolts);
+    const Check& arm =
+        at(*results, "F18.P.arm.1", LimitStateKind::lateral, Basis::us, LoadCase::knockdownPort);
+    within(inNewtons(*arm.demand) / 1000, 0.888, 0.01, "arm bolt, kN");
+    EXPECT_EQ(arm.stands, 3);
+}
+
 TEST(Hulls, TerrinsArmsAndFloorsAgainstHandAnswers) {
     const auto results = resultsOf("tests/hulls/terrin-offsets.csv", "tests/hulls/terrin.decisions",
                                    {{"frames.wood", "white_oak"},

@@ -16,6 +16,7 @@ struct SetCheckInput {
     FasteningSet set;
     std::optional<Joint> joint;  ///< duration, kind of load and load are set per case
     std::string whyNoJoint;      ///< plain words when there is none
+    std::string metal;           ///< catalogue name; tells joints apart that have like sizes
     ConsequenceClass consequence = ConsequenceClass::hull;
     double target = 1.25;
 };

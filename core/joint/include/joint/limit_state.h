@@ -73,8 +73,8 @@ enum class Service { dry, wet };
 /// Eurocode 5 modification factor for solid timber (EN 1995-1-1 Table 3.1): service class 1–2 dry,
 /// 3 wet.
 double kMod(Duration duration, Service service);
-/// Eurocode 5 partial factor for connections (EN 1995-1-1 Table 2.3): 1.3; 1.0 for accidental
-/// loads.
+/// Eurocode 5 partial factor for connections and for solid timber alike (EN 1995-1-1 Table 2.3):
+/// 1.3; 1.0 for accidental loads.
 double gammaM(KindOfLoad kind);
 
 }  // namespace fayline

@@ -21,8 +21,8 @@ struct ThreadStripInput {
 Area boltStripArea(Length nominal, Length pitch, Length engaged);
 Area nutStripArea(Length nominal, Length pitch, Length engaged);
 
-/// The weaker of the two threads stripped, the load along the bolt. No load on half a nut's height
-/// that is not there: an engagement of nil carries nothing.
+/// The weaker of the two threads stripped, the load along the bolt. An engagement of nil carries
+/// nothing.
 LimitState threadStrip(const ThreadStripInput& input, Trace* trace = nullptr);
 
 }  // namespace fayline

@@ -46,6 +46,9 @@ struct Finding {
     bool operator==(const Finding&) const = default;
 };
 
+/// The strake a plank's hole belongs to: "strake4.P" → 4; 0 when it names none.
+int strakeOf(const Hole& hole);
+
 /// Shortest distance between the middle lines of two holes.
 Length distanceBetween(const Hole& a, const Hole& b);
 

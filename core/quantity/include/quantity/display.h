@@ -38,6 +38,10 @@ std::string displayStress(Stress value, UnitSystem system, int significant = 3);
 std::string displayMass(Mass value, UnitSystem system, int significant = 3);
 /// "560 kg/m³"; "35 lb/ft³".
 std::string displayDensity(Density value, UnitSystem system, int significant = 3);
+/// "1.02 in (25.9 mm)": both systems, for text that stands beside either.
+std::string bothUnits(Length value);
+/// "0.68": fixed decimals, a point in every locale.
+std::string rounded(double value, int decimals);
 /// "12.5°", to a tenth.
 std::string displayAngle(Angle value);
 
