@@ -88,8 +88,8 @@ bool worseThan(const Check& a, const Check& b) {
     const double marginB = b.margin.value_or(1e9);
     if (marginA != marginB) return marginA < marginB;
     if (a.id != b.id) return naturalOrder(a.id, b.id) < 0;
-    return std::tie(a.loadCase, a.limitState, a.basis) <
-           std::tie(b.loadCase, b.limitState, b.basis);
+    return std::tie(a.loadCase, a.limitState, a.basis, a.moisture) <
+           std::tie(b.loadCase, b.limitState, b.basis, b.moisture);
 }
 
 }  // namespace fayline

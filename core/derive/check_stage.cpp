@@ -198,13 +198,13 @@ void checkFrames(const Project& project, const Materials& materials, CheckMemory
             [&](const FrameChecksInput& key) { return checkFrame(key, memory.joints); },
             results.runs.frameChecks);
         results.frameChecks.push_back(checked);
-        results.checkSets.emplace_back(checked, &checked->checks);
+        results.checkSets.emplace_back(checked, &checked->found);
     }
     if (results.backbone && !results.backbone->holes.empty()) {
         const auto checked =
             std::make_shared<const FrameChecks>(checkLoose(results.backbone->holes, *context));
         results.frameChecks.push_back(checked);
-        results.checkSets.emplace_back(checked, &checked->checks);
+        results.checkSets.emplace_back(checked, &checked->found);
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "check_sets.h"
 #include "check_stage.h"
 #include "derive/memo.h"
 #include "layout_stage.h"
@@ -44,9 +45,10 @@ struct Deriver::Memory {
     LayoutMemory fastenings;
     Memo<int, LoadKey, CaseLoads> loads;
     Memo<std::string, BoltCheckInput, BoltCheckInput> boltInputs;
-    Memo<std::string, BoltChecksKey, std::vector<Check>> boltChecks;
-    Memo<int, BedChecksKey, std::vector<Check>> bedChecks;
+    Memo<std::string, BoltChecksKey, CheckSet> boltChecks;
+    Memo<int, BedChecksKey, CheckSet> bedChecks;
     CheckMemory frameChecks;
+    std::shared_ptr<const Results> last;  ///< in whose order the checks already stand
 
     void nextGeneration() {
         materials.nextGeneration();
@@ -70,18 +72,6 @@ std::optional<Mass> boatMass(const Project& project, const Afloat& afloat) {
     if (project.hull.displacement) return project.hull.displacement;
     if (afloat.body) return afloat.body->displacement;
     return std::nullopt;
-}
-
-void sortWorstFirst(Results& results) {
-    for (const auto& set : results.checkSets) {
-        for (const Check& check : *set) results.worstFirst.push_back(&check);
-    }
-    std::sort(results.worstFirst.begin(), results.worstFirst.end(),
-              [](const Check* a, const Check* b) { return worseThan(*a, *b); });
-    for (const Check* check : results.worstFirst) {
-        results.byFrame[check->frame].push_back(check);
-        results.byId[check->id].push_back(check);
-    }
 }
 
 void add(Problems& to, const Problems& from) {
@@ -162,7 +152,8 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
             results->checkSets.push_back(memory.boltChecks.get(
                 placed.id + "/" + std::string(nameOf(loads->loadCase)), std::move(key),
                 [](const BoltChecksKey& k) {
-                    return checkBallastBolt(k.bolt, k.forces, k.loadCase, k.settings);
+                    return CheckSet(
+                        checkBallastBolt(k.bolt, k.forces, k.loadCase, k.settings));
                 },
                 runs.checks));
         }
@@ -172,22 +163,15 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
         results->checkSets.push_back(memory.bedChecks.get(
             static_cast<int>(loads->loadCase),
             BedChecksKey{*results->keelWood, loads, targetOf(project, ConsequenceClass::keel)},
-            [](const BedChecksKey& k) { return checkBallastBed(k.wood, *k.loads, k.target); },
+            [](const BedChecksKey& k) {
+                return CheckSet(checkBallastBed(k.wood, *k.loads, k.target));
+            },
             runs.checks));
     }
     checkFrames(project, *materials, memory.frameChecks, *results);
-    sortWorstFirst(*results);
+    putWorstFirst(*results, memory.last.get());
+    memory.last = results;
     return results;
-}
-
-std::vector<const Check*> checksOf(const Results& results, const std::string& id) {
-    const auto found = results.byId.find(id);
-    return found == results.byId.end() ? std::vector<const Check*>{} : found->second;
-}
-
-std::vector<const Check*> checksAtFrame(const Results& results, const std::string& frame) {
-    const auto found = results.byFrame.find(frame);
-    return found == results.byFrame.end() ? std::vector<const Check*>{} : found->second;
 }
 
 std::vector<const Hole*> allHoles(const Results& results) {

@@ -112,7 +112,8 @@ FrameChecks checkFrame(const FrameChecksInput& input, JointStore& store) {
     FrameChecks result;
     result.loads = input.loads;
     result.sets = setsOf(input);
-    for (const SetCheckInput& set : result.sets) checkOne(set, input.loads, store, result.checks);
+    std::vector<Check> checks;
+    for (const SetCheckInput& set : result.sets) checkOne(set, input.loads, store, checks);
     const auto arms = std::find_if(result.sets.begin(), result.sets.end(),
                                    [](const SetCheckInput& s) { return s.set.group == "arm"; });
     if (input.floorHere && !input.metalFloor && arms != result.sets.end() && arms->set.spread) {
@@ -127,13 +128,14 @@ FrameChecks checkFrame(const FrameChecksInput& input, JointStore& store) {
         floor.rise = input.keelMoulded.value_or(Length{}) + floor.throat / 2.0;
         floor.wood = input.floorWood;
         floor.target = input.context->targetKeel;
-        const std::size_t before = result.checks.size();
+        const std::size_t before = checks.size();
         for (const FrameLoad& load : input.loads) {
             if (!load.bears) continue;
-            addOnce(checkFloor(floor, load), before, result.checks);
+            addOnce(checkFloor(floor, load), before, checks);
         }
         result.floor = std::move(floor);
     }
+    result.found = CheckSet(std::move(checks));
     return result;
 }
 
@@ -142,6 +144,7 @@ FrameChecks checkLoose(const std::vector<Hole>& holes, const TimberContext& cont
     FrameLoad load;
     load.loadCase = LoadCase::knockdownPort;
     result.loads = {load};
+    std::vector<Check> checks;
     for (std::size_t i = 0; i < holes.size();) {
         const std::string_view name = setName(holes[i].id);
         SetCheckInput entry;
@@ -151,9 +154,10 @@ FrameChecks checkLoose(const std::vector<Hole>& holes, const TimberContext& cont
         entry.target = context.targetHull;
         for (; i < holes.size() && setName(holes[i].id) == name; ++i) ++entry.set.count;
         const SetDemand demand = demandOn(entry.set, load);
-        result.checks.push_back(quietCheck(entry, load, demand));
+        checks.push_back(quietCheck(entry, load, demand));
         result.sets.push_back(std::move(entry));
     }
+    result.found = CheckSet(std::move(checks));
     return result;
 }
 

@@ -66,25 +66,47 @@ std::vector<SheetName> sheetNames(const Project&, const Results& results) {
     return namesFor(results, holesBySheet(results));
 }
 
-std::optional<Sheet> sheetNamed(const std::string& id, const Project& project,
-                                const Results& results, const Catalogue& catalogue,
-                                const PaperOptions& options) {
-    const HolesBySheet holes = holesBySheet(results);
-    for (const SheetName& name : namesFor(results, holes)) {
-        if (name.id == id)
-            return made(PaperContext(project, results, catalogue, options), name,
-                        holesFor(holes, id));
+struct SheetMaker::Parts {
+    Parts(const Project& project, const Results& results, const Catalogue& catalogue,
+          const PaperOptions& asked)
+        : options(asked),
+          paper(project, results, catalogue, options),
+          holes(holesBySheet(results)),
+          names(namesFor(results, holes)) {}
+
+    PaperOptions options;
+    PaperContext paper;
+    HolesBySheet holes;
+    std::vector<SheetName> names;
+};
+
+SheetMaker::SheetMaker(const Project& project, const Results& results, const Catalogue& catalogue,
+                       const PaperOptions& options)
+    : parts_(std::make_unique<const Parts>(project, results, catalogue, options)) {}
+SheetMaker::~SheetMaker() = default;
+
+const std::vector<SheetName>& SheetMaker::names() const {
+    return parts_->names;
+}
+
+std::optional<Sheet> SheetMaker::sheet(const std::string& id) const {
+    for (const SheetName& name : parts_->names) {
+        if (name.id == id) return made(parts_->paper, name, holesFor(parts_->holes, id));
     }
     return std::nullopt;
 }
 
+std::optional<Sheet> sheetNamed(const std::string& id, const Project& project,
+                                const Results& results, const Catalogue& catalogue,
+                                const PaperOptions& options) {
+    return SheetMaker(project, results, catalogue, options).sheet(id);
+}
+
 std::vector<Sheet> sheetsOf(const Project& project, const Results& results,
                             const Catalogue& catalogue, const PaperOptions& options) {
-    const HolesBySheet holes = holesBySheet(results);
-    const PaperContext paper(project, results, catalogue, options);
+    const SheetMaker maker(project, results, catalogue, options);
     std::vector<Sheet> sheets;
-    for (const SheetName& name : namesFor(results, holes))
-        sheets.push_back(made(paper, name, holesFor(holes, name.id)));
+    for (const SheetName& name : maker.names()) sheets.push_back(*maker.sheet(name.id));
     return sheets;
 }
 

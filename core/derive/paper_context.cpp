@@ -59,12 +59,16 @@ PaperContext::PaperContext(const Project& from, const Results& worked, const Cat
     for (const Finding* finding : allFindings(results)) {
         for (const std::string& hole : finding->holes) findings[hole].push_back(finding);
     }
-    const bool ec5 = project.hull.basis == "ec5";
-    for (const Check* check : results.worstFirst) {
-        if (check->basis == (ec5 ? Basis::us : Basis::ec5)) continue;
-        worst.try_emplace(check->id, check);
-    }
-    for (const Hole* hole : allHoles(results)) marks[hole->id] = paperMark(*hole);
+    const Basis leading = project.hull.basis == "ec5" ? Basis::ec5 : Basis::us;
+    for (const Check* check : worstOfEach(results, leading)) worst.emplace(check->id, check);
+    const auto all = allHoles(results);
+    holes.reserve(all.size());
+    for (const Hole* hole : all) holes.emplace(hole->id, hole);
+}
+
+std::string PaperContext::markOf(const std::string& id) const {
+    const auto found = holes.find(id);
+    return found == holes.end() ? id : paperMark(*found->second);
 }
 
 std::string PaperContext::metalName(const std::string& metal) const {
@@ -101,7 +105,7 @@ std::string sheetOf(const Hole& hole) {
 }
 
 std::string paperMark(const Hole& hole) {
-    if (hole.group == "ballast" || hole.group == "backbone") return hole.id;
+    if (hole.group == "ballast" || hole.group == "backbone") return hole.mark;
     const std::string number = isFrameId(hole.frame) ? hole.frame.substr(1) : hole.frame;
     const char* side = hole.side == "port" ? "P" : hole.side == "starboard" ? "S" : "F";
     return side + number + "-" + hole.mark;

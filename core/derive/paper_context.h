@@ -2,6 +2,7 @@
 
 #include <map>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <vector>
 
@@ -23,9 +24,12 @@ struct PaperContext {
     const PaperOptions& options;
     paper_text::Unit unit;
     Materials materials;
-    std::unordered_map<std::string, std::vector<const Finding*>> findings;  ///< by hole
-    std::unordered_map<std::string, const Check*> worst;  ///< by id, of the leading basis
-    std::unordered_map<std::string, std::string> marks;   ///< by hole, as on paper
+    std::unordered_map<std::string_view, std::vector<const Finding*>> findings;  ///< by hole
+    std::unordered_map<std::string_view, const Check*> worst;  ///< by id, of the leading basis
+    std::unordered_map<std::string_view, const Hole*> holes;   ///< by id
+
+    /// A hole's mark as on paper; its id where there is no such hole.
+    [[nodiscard]] std::string markOf(const std::string& id) const;
 
     /// The metal as read on paper; says when it is not decided.
     [[nodiscard]] std::string metalName(const std::string& metal) const;
@@ -39,7 +43,7 @@ UnitSystem paperUnits(const Project& project, const PaperOptions& options);
 /// Which sheet a hole is drilled from: "F8", "F8.floor", "keel", "planks", "backbone".
 std::string sheetOf(const Hole& hole);
 
-/// The mark with side and frame: "P8-A3", "K.5", "F8-K1" on the centreline.
+/// The mark with side and frame: "P8-A3", "F8-T1" on the centreline; "K.5" and "J2.1" stand alone.
 std::string paperMark(const Hole& hole);
 
 /// Where the drill enters: the face of the timber, not the end of a rod that stands proud of it.

@@ -114,10 +114,7 @@ std::string findingWords(const Finding& finding) {
 
 std::string marksOf(const PaperContext& paper, const std::vector<std::string>& ids) {
     std::string marks;
-    for (const std::string& id : ids) {
-        const auto found = paper.marks.find(id);
-        marks += (marks.empty() ? "" : ", ") + (found == paper.marks.end() ? id : found->second);
-    }
+    for (const std::string& id : ids) marks += (marks.empty() ? "" : ", ") + paper.markOf(id);
     return marks;
 }
 
@@ -259,9 +256,7 @@ std::string marginsFor(const PaperContext& paper, const std::vector<const Hole*>
         if (worst == nullptr || worseThan(*found->second, *worst)) worst = found->second;
     }
     if (worst == nullptr) return "none worked out yet for these fastenings.";
-    const auto mark = paper.marks.find(worst->id);
-    std::string words = (mark == paper.marks.end() ? worst->id : mark->second) + " " +
-                        paper_text::checkWords(*worst);
+    std::string words = paper.markOf(worst->id) + " " + paper_text::checkWords(*worst);
     switch (worst->status) {
         case Status::isShort:
             return "SHORT: " + words + ": do not fasten yet.";

@@ -58,7 +58,8 @@ void checkSpacing(const std::string& place, double run_m, const FasteningChoice&
     }
 }
 
-void placeRow(const BackboneJoint& given, FrameFastenings& out) {
+/// `number`: which joint of the backbone, for its marks.
+void placeRow(const BackboneJoint& given, std::size_t number, FrameFastenings& out) {
     // Numbered from forward, or from below on an upright joint, whichever end was given first.
     BackboneJoint joint = given;
     if (joint.aftX < joint.foreX ||
@@ -87,7 +88,7 @@ void placeRow(const BackboneJoint& given, FrameFastenings& out) {
     for (int i = 0; i < choice.count; ++i) {
         Hole hole;
         hole.id = place + "." + std::to_string(i + 1);
-        hole.mark = "J" + std::to_string(i + 1);
+        hole.mark = "J" + std::to_string(number) + "." + std::to_string(i + 1);
         hole.frame = joint.frame;
         hole.face = "inner";
         hole.group = "backbone";
@@ -126,7 +127,7 @@ std::optional<std::string> cureOf(const BackboneJoint& joint, const std::vector<
         changed.choice.count += more;
         if (changed.choice.count < 1) continue;
         FrameFastenings row;
-        placeRow(changed, row);
+        placeRow(changed, 1, row);
         const bool clear = std::none_of(row.holes.begin(), row.holes.end(), [&](const Hole& a) {
             const auto meets = [&](const Hole& b) { return a.id != b.id && meet(a, b); };
             return std::any_of(others.begin(), others.end(), meets) ||
@@ -167,9 +168,10 @@ void findClashes(const BackboneInput& input, const BackboneJoint& joint, std::si
 
 FrameFastenings layOutBackbone(const BackboneInput& input) {
     FrameFastenings out;
+    std::size_t number = 0;
     for (const BackboneJoint& joint : input.joints) {
         const std::size_t first = out.holes.size();
-        placeRow(joint, out);
+        placeRow(joint, ++number, out);
         findClashes(input, joint, first, out);
     }
     return out;

@@ -130,7 +130,7 @@ BallastBoltLayout layOutBallastBolts(const BallastBoltInput& input) {
 
         Hole hole;
         hole.id = bolt.id;
-        hole.mark = "B" + bolt.id.substr(bolt.id.find('.') + 1);
+        hole.mark = bolt.id;
         hole.frame = seat->frame;
         hole.side = y < Length{} ? "port" : y > Length{} ? "starboard" : "";
         hole.face = "inner";

@@ -183,7 +183,7 @@ void floorBolts(const FrameFasteningInput& in, const FasteningChoice& choice,
         Hole hole;
         hole.frame = in.frame;
         hole.id = in.frame + ".floor." + std::to_string(i + 1);
-        hole.mark = "K" + std::to_string(i + 1);
+        hole.mark = "T" + std::to_string(i + 1);
         hole.group = "floor";
         hole.face = "inner";
         dress(hole, choice);

@@ -53,19 +53,20 @@ class Counter {
   public:
     Counter(const TakeOffStock& stock, UnitSystem units) : stock_(stock), units_(units) {}
 
-    void add(const Hole& hole) {
+    /// A hole and others like it, `times` in all.
+    void add(const Hole& hole, int times) {
         const Length length = pieces::boughtLength(hole, units_);
         TakeOffLine line = made(hole, hole.kind, pieces::sizeText(hole, units_));
         line.length = length;
         if (hole.kind == "bolt") line.stock = rodOf(hole);
         const auto density = densityOf(hole.metal, line);
-        put(std::move(line), hole.group, 1,
+        put(std::move(line), hole.group, times,
             density ? std::optional(*density * pieces::volumeOf(hole, length)) : std::nullopt);
         if (hole.kind == "bolt") {
-            nuts(hole);
-            ring(hole, "washer", 2);
+            nuts(hole, 2 * times);
+            ring(hole, "washer", 2 * times);
         }
-        if (hole.kind == "rivet") ring(hole, "rove", 1);
+        if (hole.kind == "rivet") ring(hole, "rove", times);
     }
 
     TakeOff done() {
@@ -148,20 +149,20 @@ class Counter {
         return nullptr;
     }
 
-    void nuts(const Hole& hole) {
+    void nuts(const Hole& hole, int count) {
         TakeOffLine line = made(hole, "nut", "for " + pieces::sizeText(hole, units_));
         line.fitting = true;
         const Nut* nut = nutFor(hole.diameter);
         if (nut != nullptr) line.stock = nut->id;
         const auto density = densityOf(hole.metal, line);
         if (nut == nullptr) line.why = "the catalogue has no nut for this rod";
-        put(std::move(line), hole.group, 2,
+        put(std::move(line), hole.group, count,
             nut != nullptr && density
                 ? std::optional(*density * pieces::nutVolume(*nut, hole.diameter))
                 : std::nullopt);
     }
 
-    void ring(const Hole& hole, const char* kind, int each) {
+    void ring(const Hole& hole, const char* kind, int count) {
         const std::string shank = " for " + pieces::sizeText(hole, units_);
         const bool known = hole.washerDiameter && hole.washerThickness;
         TakeOffLine line =
@@ -173,7 +174,7 @@ class Counter {
         if (known) line.stock = washerOf(hole);
         const auto density = densityOf(hole.metal, line);
         if (!known) line.why = "its size is not decided";
-        put(std::move(line), hole.group, each,
+        put(std::move(line), hole.group, count,
             known && density ? std::optional(*density * pieces::ringVolume(*hole.washerDiameter,
                                                                            pieces::acrossOf(hole),
                                                                            *hole.washerThickness))
@@ -212,12 +213,27 @@ class Counter {
     std::vector<std::pair<TakeOffLine, std::optional<Mass>>> lines_;
 };
 
+/// Whether two holes ask for the very same things.
+bool alike(const Hole& a, const Hole& b) {
+    const auto asks = [](const Hole& h) {
+        return std::tie(h.kind, h.diameter, h.length, h.gauge, h.square, h.washerDiameter,
+                        h.washerThickness, h.metal, h.group);
+    };
+    return asks(a) == asks(b);
+}
+
 }  // namespace
 
 TakeOff takeOff(const std::vector<const Hole*>& holes, const TakeOffStock& stock,
                 UnitSystem units) {
     Counter counter(stock, units);
-    for (const Hole* hole : holes) counter.add(*hole);
+    // Like holes mostly follow each other.
+    for (std::size_t i = 0; i < holes.size();) {
+        std::size_t next = i + 1;
+        while (next < holes.size() && alike(*holes[i], *holes[next])) ++next;
+        counter.add(*holes[i], static_cast<int>(next - i));
+        i = next;
+    }
     TakeOff out = counter.done();
     out.rules = {
         units == UnitSystem::inches

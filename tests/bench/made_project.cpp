@@ -19,11 +19,11 @@ auto valueOf(Result result) {
 
 }  // namespace
 
-Made::Made(int frames)
+Made::Made(int frames, int strakes, int eachCrossing)
     : catalogue(std::make_shared<const Catalogue>(cli::builtInCatalogue().value())) {
     // Ranges need the frames they name: one step a decision would be slow, one for all cannot be.
     test::Decisions first, then;
-    for (auto& decision : test::madeHull(frames))
+    for (auto& decision : test::madeHull(frames, strakes, eachCrossing))
         (decision.first.find('-') == std::string::npos ? first : then).push_back(decision);
     for (const auto& typed : {first, then}) {
         Step step = valueOf(prepareDecisions(journal, project, *catalogue, typed, by));

@@ -16,7 +16,7 @@ struct Made {
     Journal journal;
     Project project;
 
-    explicit Made(int frames);
+    explicit Made(int frames, int strakes = 14, int eachCrossing = 2);
     /// The next step, not yet added.
     [[nodiscard]] Step prepared(const std::string& what, const std::string& text) const;
     /// Adds it and sets the project.

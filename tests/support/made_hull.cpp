@@ -35,7 +35,7 @@ void offsets(Decisions& d, double length_mm) {
     }
 }
 
-void fastenings(Decisions& d) {
+void fastenings(Decisions& d, int strakes, int eachCrossing) {
     const Decisions all{{"heel.kind", "bolt"},
                         {"heel.count", "2"},
                         {"heel.diameter", "1/2 in"},
@@ -49,19 +49,19 @@ void fastenings(Decisions& d) {
                         {"floor_bolt.count", "2"},
                         {"floor_bolt.diameter", "5/8 in"},
                         {"plank.kind", "wood_screw"},
-                        {"plank.count", "2"},
+                        {"plank.count", std::to_string(eachCrossing)},
                         {"plank.gauge", "No. 14"},
                         {"plank.length", "2 in"},
                         {"plank.metal", "c65100_h02"},
                         {"planking.wood", "iroko"},
                         {"planking.thickness", "28 mm"},
-                        {"planking.strakes", "14"}};
+                        {"planking.strakes", std::to_string(strakes)}};
     d.insert(d.end(), all.begin(), all.end());
 }
 
 }  // namespace
 
-Decisions madeHull(int frames) {
+Decisions madeHull(int frames, int strakes, int eachCrossing) {
     const double length_mm = (frames + 3) * room_mm;
     const int fore = frames / 3 + 1, aft = 2 * frames / 3 + 1;
     const double from_mm = fore * room_mm, to_mm = (aft + 2.5) * room_mm;
@@ -99,7 +99,7 @@ Decisions madeHull(int frames) {
         {"bolts.washer_diameter", "90 mm"},
         {"bolts.washer_thickness", "6 mm"}};
     d.insert(d.end(), timbers.begin(), timbers.end());
-    fastenings(d);
+    fastenings(d, strakes, eachCrossing);
     return d;
 }
 

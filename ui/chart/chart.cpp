@@ -59,7 +59,13 @@ Chart::~Chart() = default;
 
 void Chart::setData(ChartData data) {
     if (data == data_) return;
+    const bool sameShape = plot_->canMove(data_, data);
     data_ = std::move(data);
+    if (sameShape) {
+        plot_->move(data_);
+        tell();
+        return;
+    }
     const bool empty = isEmpty(data_);
     plot_->widget()->setVisible(!empty);
     reading_->setVisible(!empty);

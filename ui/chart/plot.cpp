@@ -13,6 +13,7 @@
 #include <QValueAxis>
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "theme/colours.h"
 
@@ -40,6 +41,32 @@ Range rangeOf(const ChartData& data) {
     if (data.top) range.high = std::min(range.high, *data.top);
     if (range.low == range.high) range.high = range.low + 1.0;
     return range;
+}
+
+/// The points of one series: a list for every stretch without a gap, then all of them.
+QList<QList<QPointF>> stretchesOf(const ChartSeries& series) {
+    QList<QList<QPointF>> stretches;
+    QList<QPointF> all;
+    bool open = false;
+    for (std::size_t i = 0; i < series.values.size(); ++i) {
+        if (!series.values[i]) {
+            open = false;
+            continue;
+        }
+        if (!open) stretches.append(QList<QPointF>());
+        open = true;
+        const QPointF point(static_cast<double>(i), *series.values[i]);
+        stretches.back().append(point);
+        all.append(point);
+    }
+    stretches.append(all);
+    return stretches;
+}
+
+bool sameGaps(const ChartSeries& a, const ChartSeries& b) {
+    return a.name == b.name &&
+           std::equal(a.values.begin(), a.values.end(), b.values.begin(), b.values.end(),
+                      [](const auto& x, const auto& y) { return x.has_value() == y.has_value(); });
 }
 
 }  // namespace
@@ -101,26 +128,44 @@ void Chart::Plot::addLines(const ChartData& data, const QPalette& palette) {
     for (std::size_t n = 0; n < data.series.size(); ++n) {
         const ChartSeries& series = data.series[n];
         const SeriesLook look = seriesLook(n, palette);
+        QList<QList<QPointF>> stretches = stretchesOf(series);
         auto* marks = new QScatterSeries;
-        QLineSeries* line = nullptr;
-        for (std::size_t i = 0; i < series.values.size(); ++i) {
-            if (!series.values[i]) {
-                line = nullptr;
-                continue;
-            }
-            if (line == nullptr) {
-                line = new QLineSeries;
-                line->setPen(look.pen);
-                attach(line);
-            }
-            line->append(static_cast<double>(i), *series.values[i]);
-            marks->append(static_cast<double>(i), *series.values[i]);
+        marks->replace(stretches.takeLast());
+        for (const QList<QPointF>& stretch : std::as_const(stretches)) {
+            auto* line = new QLineSeries;
+            line->setPen(look.pen);
+            line->replace(stretch);
+            attach(line);
         }
         marks->setMarkerShape(static_cast<QScatterSeries::MarkerShape>(look.mark));
         marks->setMarkerSize(places_ > 60 ? 4.0 : 8.0);
         marks->setColor(look.pen.color());
         marks->setBorderColor(palette.color(QPalette::Base));
         attach(marks);
+    }
+}
+
+bool Chart::Plot::canMove(const ChartData& before, const ChartData& after) const {
+    const auto frameOf = [](const ChartData& d) {
+        return std::tie(d.title, d.across, d.up, d.unit, d.kind, d.figures, d.places, d.limits,
+                        d.top);
+    };
+    const Range old = rangeOf(before);
+    const Range now = rangeOf(after);
+    return !series_.isEmpty() && after.kind == ChartData::Kind::lines &&
+           frameOf(before) == frameOf(after) && old.low == now.low && old.high == now.high &&
+           std::equal(before.series.begin(), before.series.end(), after.series.begin(),
+                      after.series.end(), sameGaps);
+}
+
+void Chart::Plot::move(const ChartData& data) {
+    qsizetype at = 0;
+    for (const ChartSeries& series : data.series) {
+        const QList<QList<QPointF>> stretches = stretchesOf(series);
+        for (const QList<QPointF>& points : stretches) {
+            auto* shown = static_cast<QXYSeries*>(series_[at++]);
+            if (shown->points() != points) shown->replace(points);
+        }
     }
 }
 

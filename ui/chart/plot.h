@@ -28,6 +28,10 @@ class Chart::Plot {
 
     [[nodiscard]] QWidget* widget() const;
     void show(const ChartData& data, const QPalette& palette, const QFont& font);
+    /// Whether other figures would stand between the same axes, gaps at the same places.
+    [[nodiscard]] bool canMove(const ChartData& before, const ChartData& after) const;
+    /// Moves what is shown to other figures; a small part of the work of showing them.
+    void move(const ChartData& data);
     /// Puts the cursor's line at a place; -1 hides it.
     void markPlace(int place, const QPalette& palette);
     /// The place nearest a point of the widget; -1 without data.

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 #include <array>
 
+#include "desk/when_seen.h"
 #include "words/values.h"
 
 namespace fayline {
@@ -81,7 +82,7 @@ ComparedCard::ComparedCard(Desk& desk, QWidget* parent)
         head->setForegroundRole(QPalette::PlaceholderText);
         grid_->addWidget(head, 0, i, Qt::AlignRight);
     }
-    connect(&desk_, &Desk::resultsChanged, this, &ComparedCard::refresh);
+    new WhenSeen(desk_, this, [this] { refresh(); });
     refresh();
 }
 

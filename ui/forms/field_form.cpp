@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "choice_pictures.h"
+#include "desk/when_seen.h"
 #include "words/fastenings.h"
 #include "words/values.h"
 
@@ -34,7 +35,7 @@ FieldForm::FieldForm(Desk& desk, const QString& title, const std::string& sectio
         contents()->addWidget(row);
         connect(row, &FieldRow::said, this, &FieldForm::said);
     }
-    connect(&desk, &Desk::resultsChanged, this, &FieldForm::refresh);
+    new WhenSeen(desk, this, [this] { refresh(); });
 }
 
 void FieldForm::followKind(const std::string& group, const std::string& frame,

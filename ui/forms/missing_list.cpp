@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "desk/when_seen.h"
 #include "theme/colours.h"
 #include "words/fastenings.h"
 #include "words/things.h"
@@ -61,7 +62,7 @@ MissingList::MissingList(Desk& desk, QWidget* parent)
             emit wanted(target);
         }
     });
-    connect(&desk_, &Desk::resultsChanged, this, &MissingList::refresh);
+    new WhenSeen(desk_, this, [this] { refresh(); });
     refresh();
 }
 
@@ -72,9 +73,13 @@ void MissingList::refresh() {
         html = tr("Nothing is missing for margins. They stand on the %1 page, frame by frame.")
                    .arg(link(QStringLiteral("stations"), tr("Stations")));
     } else {
-        html = tr("Decide these from the top; the first margins appear on the Stations page once "
-                  "they are all there.") +
-               QStringLiteral("<ol style=\"margin-top:4px;margin-bottom:0;\">");
+        html =
+            (results.worstFirst.empty()
+                 ? tr("Decide these from the top. Margins appear on the Stations page as soon as "
+                      "there is enough to work one out.")
+                 : tr("Margins already stand on the %1 page; each of these brings more of them.")
+                       .arg(link(QStringLiteral("stations"), tr("Stations")))) +
+            QStringLiteral("<ol style=\"margin-top:4px;margin-bottom:0;\">");
         for (const Missing& missing : results.missing) {
             html +=
                 QStringLiteral("<li>%1</li>").arg(link(asText(missing.what), asText(missing.says)));

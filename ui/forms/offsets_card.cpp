@@ -9,6 +9,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "desk/when_seen.h"
 #include "offsets_model.h"
 #include "words/values.h"
 
@@ -42,7 +43,10 @@ OffsetsCard::OffsetsCard(Desk& desk, QWidget* parent)
         tr("A table of comma separated text: a line “# unit: mm”, then "
            "station,x,half_breadth,height"));
     connect(import_, &QPushButton::clicked, this, &OffsetsCard::askForFile);
-    connect(&desk_, &Desk::resultsChanged, this, &OffsetsCard::refresh);
+    new WhenSeen(desk_, this, [this] {
+        model_->refresh();
+        refresh();
+    });
     refresh();
 }
 

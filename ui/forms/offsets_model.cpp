@@ -10,7 +10,6 @@
 namespace fayline {
 
 OffsetsModel::OffsetsModel(Desk& desk, QObject* parent) : QAbstractTableModel(parent), desk_(desk) {
-    connect(&desk_, &Desk::resultsChanged, this, &OffsetsModel::refresh);
     refresh();
 }
 

@@ -19,10 +19,10 @@ class OffsetsModel : public QAbstractTableModel {
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
     [[nodiscard]] int pointCount() const;
-
-  private:
+    /// Reads the project anew.
     void refresh();
 
+  private:
     Desk& desk_;
     std::vector<std::array<QString, 5>> rows_;
     int points_ = 0;

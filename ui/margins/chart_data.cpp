@@ -57,16 +57,24 @@ ChartData worstByFrame(const Results& results, const std::optional<LoadCase>& lo
         ChartSeries series;
         series.name = basisWords(basis);
         series.values.resize(places.size());
-        for (const Check* check : results.worstFirst) {
-            if (!check->margin || !counts(*check, basis)) continue;
-            if (loadCase && check->loadCase != *loadCase) continue;
-            if (!group.empty() && check->group != group) continue;
-            const auto place = places.find(check->frame);
-            if (place == places.end()) continue;
-            auto& value = series.values[place->second];
-            value = value ? std::min(*value, *check->margin) : *check->margin;
-        }
         data.series.push_back(std::move(series));
+    }
+    auto& us = data.series[0].values;
+    auto& ec5 = data.series[1].values;
+    for (const auto& set : results.checkSets) {
+        auto place = places.end();
+        for (const Check& check : set->checks) {
+            if (!check.margin || (loadCase && check.loadCase != *loadCase)) continue;
+            if (!group.empty() && check.group != group) continue;
+            if (place == places.end() || place->first != check.frame)
+                place = places.find(check.frame);
+            if (place == places.end()) continue;
+            const auto lower = [&](std::optional<double>& value) {
+                value = value ? std::min(*value, *check.margin) : *check.margin;
+            };
+            if (check.basis != Basis::ec5) lower(us[place->second]);
+            if (check.basis != Basis::us) lower(ec5[place->second]);
+        }
     }
     data.figures = ChartData::Figures::margins;
     data.limits = {{1.0, tr("×1, just held")}};

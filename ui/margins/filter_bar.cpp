@@ -70,14 +70,22 @@ FilterBar::FilterBar(QWidget* parent)
 }
 
 void FilterBar::offer(const Results& results) {
-    std::set<std::string> present;
+    std::set<std::string_view> present;
     std::set<LoadCase> cases;
-    for (const Check* check : results.worstFirst) {
-        present.insert(check->group);
-        cases.insert(check->loadCase);
+    for (const auto& set : results.checkSets) {
+        for (const Basis basis : {Basis::us, Basis::ec5}) {
+            for (const std::size_t place : set->worst(basis))
+                present.insert(set->checks[place].group);
+        }
+        std::optional<LoadCase> last;
+        for (const Check& check : set->checks) {
+            if (check.loadCase != last) cases.insert(check.loadCase);
+            last = check.loadCase;
+        }
     }
     std::vector<std::pair<QString, QVariant>> groups{{tr("All groups"), QVariant()}};
-    for (const std::string& group : present) groups.emplace_back(groupWords(group), asText(group));
+    for (const std::string_view group : present)
+        groups.emplace_back(groupWords(std::string(group)), asText(group));
     fill(*group_, groups);
     std::vector<std::pair<QString, QVariant>> loads{{tr("All load cases"), QVariant()}};
     for (const LoadCase loadCase : cases)

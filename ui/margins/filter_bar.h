@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "margins_model.h"
+#include "joints.h"
 
 class QComboBox;
 class QLabel;

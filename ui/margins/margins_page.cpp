@@ -4,7 +4,6 @@
 #include <QIODevice>
 #include <QLabel>
 #include <QPushButton>
-#include <QShowEvent>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTimer>
@@ -13,6 +12,7 @@
 
 #include "chart/chart.h"
 #include "chart_data.h"
+#include "desk/when_seen.h"
 #include "filter_bar.h"
 #include "margins_view.h"
 #include "sketch/sketch_view.h"
@@ -121,9 +121,9 @@ void MarginsPage::layOut() {
 void MarginsPage::connectParts() {
     connect(filter_, &FilterBar::changed, this, &MarginsPage::filterChanged);
     connect(filter_, &FilterBar::left, this, [this] { table_->setFocus(); });
-    connect(table_, &MarginsView::rowChosen, this, &MarginsPage::rowChosen);
-    connect(table_, &MarginsView::opened, this, [this](int row) {
-        const std::string& frame = model_->check(row).frame;
+    connect(table_, &MarginsView::lineChosen, this, &MarginsPage::lineChosen);
+    connect(table_, &MarginsView::opened, this, [this](const QModelIndex& line) {
+        const std::string& frame = model_->check(line).frame;
         if (!frame.empty()) emit frameWanted(asText(frame));
     });
     connect(table_, &MarginsView::leaving, this, [this](bool forward) {
@@ -140,8 +140,8 @@ void MarginsPage::connectParts() {
         table_->setFocus();
     });
     profile_->setTip([this](const QString& id) {
-        const int row = model_->firstOf(id.toStdString());
-        return row < 0 ? id : tr("%1: %2").arg(id, checkLine(model_->check(row)));
+        const QModelIndex line = model_->firstOf(id.toStdString());
+        return line.isValid() ? tr("%1: %2").arg(id, checkLine(model_->check(line))) : id;
     });
     for (QLabel* label : {nothing_, missing_}) {
         connect(label, &QLabel::linkActivated, this, [this](const QString& target) {
@@ -152,47 +152,35 @@ void MarginsPage::connectParts() {
             }
         });
     }
-    connect(&desk_, &Desk::resultsChanged, this, &MarginsPage::resultsChanged);
-}
-
-void MarginsPage::resultsChanged() {
-    if (isVisible()) {
-        refresh();
-        return;
-    }
-    // What is not looked at costs nothing; but what has gone is not held on to.
-    stale_ = true;
-    if (!desk_.isOpen()) refresh();
-}
-
-void MarginsPage::showEvent(QShowEvent* event) {
-    if (stale_) refresh();
-    Page::showEvent(event);
+    new WhenSeen(desk_, this, [this] { refresh(); });
 }
 
 void MarginsPage::refresh() {
-    stale_ = !isVisible() && desk_.isOpen();
     const auto results = desk_.results();
-    const Speech speech = speechOf(desk_.project());
-    std::optional<Check> chosen;
-    if (table_->currentIndex().isValid()) chosen = model_->check(table_->currentIndex().row());
     filter_->offer(*results);
-    model_->show(results, speech);
+    model_->show(results, speechOf(desk_.project()));
     sayWhatIsMissing();
     profile_->refresh();
-    const int row = chosen ? model_->rowOf(*chosen) : 0;
-    if (model_->rowCount() > 0)
-        table_->setCurrentIndex(model_->index(std::max(0, row), MarginsModel::thing));
+    chooseFirst();
     refreshChart();
     showWorking();
+}
+
+/// Something is chosen as long as there is something to choose.
+void MarginsPage::chooseFirst() {
+    if (!table_->currentIndex().isValid() && model_->rowCount() > 0)
+        table_->setCurrentIndex(model_->index(0, MarginsModel::thing));
 }
 
 void MarginsPage::sayWhatIsMissing() {
     const Results& results = *desk_.results();
     const int shown = model_->rowCount();
     const int total = model_->total();
-    filter_->say(shown == total ? counted(total, tr("1 check"), tr("%1 checks"))
-                                : tr("%1 of %2").arg(shown).arg(total));
+    const QString joints = counted(shown, tr("1 joint"), tr("%1 joints"));
+    filter_->say(joints);
+    filter_->setToolTip(model_->listed() == total
+                            ? counted(total, tr("1 check"), tr("%1 checks"))
+                            : tr("%1 of %2 checks").arg(model_->listed()).arg(total));
     tableOrWords_->setCurrentIndex(shown > 0 ? 0 : 1);
     QString link;
     if (!results.missing.empty()) {
@@ -215,14 +203,16 @@ void MarginsPage::sayWhatIsMissing() {
 }
 
 void MarginsPage::filterChanged() {
-    std::optional<Check> chosen;
-    if (table_->currentIndex().isValid()) chosen = model_->check(table_->currentIndex().row());
+    std::optional<std::string> joint;
+    if (table_->currentIndex().isValid()) joint = jointOf(model_->check(table_->currentIndex()));
     model_->setFilter(filter_->filter());
     sayWhatIsMissing();
-    if (model_->rowCount() > 0) {
-        const int row = chosen ? model_->rowOf(*chosen) : -1;
-        table_->setCurrentIndex(model_->index(std::max(0, row), MarginsModel::thing));
+    for (int row = 0; joint && !table_->currentIndex().isValid() && row < model_->rowCount();
+         ++row) {
+        const QModelIndex line = model_->index(row, MarginsModel::thing);
+        if (jointOf(model_->check(line)) == *joint) table_->setCurrentIndex(line);
     }
+    chooseFirst();
     refreshChart();
     showWorking();
 }
@@ -241,7 +231,7 @@ void MarginsPage::refreshChart() {
         default:
             chart_->setData(worstByFrame(results, filter.loadCase, filter.group));
     }
-    if (table_->currentIndex().isValid()) rowChosen(table_->currentIndex().row());
+    if (table_->currentIndex().isValid()) lineChosen(table_->currentIndex());
 }
 
 void MarginsPage::showChart(int which) {
@@ -249,8 +239,8 @@ void MarginsPage::showChart(int which) {
     refreshChart();
 }
 
-void MarginsPage::rowChosen(int row) {
-    const Check& check = model_->check(row);
+void MarginsPage::lineChosen(const QModelIndex& line) {
+    const Check& check = model_->check(line);
     const QString frame = asText(check.frame);
     profile_->setSelected(check.group == "ballast" ? asText(check.id) : frame);
     if (const auto place = chart_->data().places.indexOf(frame); place >= 0)
@@ -263,14 +253,13 @@ void MarginsPage::showWorking() {
     const QModelIndex at = table_->currentIndex();
     workingCard_->setVisible(at.isValid());
     if (!at.isValid()) return;
-    const Check check = model_->check(at.row());
+    const Check check = model_->check(at);
     working_->showCheck(model_->results(), check, speechOf(desk_.project()));
 }
 
 void MarginsPage::choose(const QString& idOrFrame) {
-    const int row = model_->firstOf(idOrFrame.toStdString());
-    if (row < 0) return;
-    const QModelIndex index = model_->index(row, MarginsModel::thing);
+    const QModelIndex index = model_->firstOf(idOrFrame.toStdString());
+    if (!index.isValid()) return;
     table_->setCurrentIndex(index);
     table_->scrollTo(index, QAbstractItemView::PositionAtCenter);
 }
@@ -303,10 +292,10 @@ void MarginsPage::run(PageCommand command) {
             return;
         case PageCommand::findNext:
         case PageCommand::findPrevious: {
-            const int step = command == PageCommand::findNext ? 1 : -1;
-            const int row =
-                std::clamp(table_->currentIndex().row() + step, 0, model_->rowCount() - 1);
-            table_->setCurrentIndex(model_->index(row, MarginsModel::thing));
+            const QModelIndex at = table_->currentIndex();
+            const QModelIndex next =
+                command == PageCommand::findNext ? table_->indexBelow(at) : table_->indexAbove(at);
+            if (next.isValid()) table_->setCurrentIndex(next);
             return;
         }
         case PageCommand::zoomIn:

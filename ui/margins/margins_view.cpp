@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "quantity/csv.h"
+#include "theme/colours.h"
 #include "theme/row_delegate.h"
 #include "theme/status.h"
 
@@ -23,6 +24,10 @@ constexpr int pad = 6;
 class MarginDelegate : public RowDelegate {
   public:
     using RowDelegate::RowDelegate;
+
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const override {
+        return {0, option.fontMetrics.height() + 10};
+    }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
@@ -53,13 +58,23 @@ class MarginDelegate : public RowDelegate {
 
 }  // namespace
 
-MarginsView::MarginsView(MarginsModel& model, QWidget* parent) : QTableView(parent), model_(model) {
+MarginsView::MarginsView(MarginsModel& model, QWidget* parent) : QTreeView(parent), model_(model) {
     setModel(&model);
     setItemDelegate(new MarginDelegate(this));
-    makeReadingTable(*this);
-    setAccessibleName(tr("Margins, worst first"));
-    connect(this, &QTableView::doubleClicked, this,
-            [this](const QModelIndex& index) { emit opened(index.row()); });
+    setSelectionBehavior(QAbstractItemView::SelectRows);
+    setSelectionMode(QAbstractItemView::ExtendedSelection);
+    setEditTriggers(QAbstractItemView::NoEditTriggers);
+    setUniformRowHeights(true);
+    setExpandsOnDoubleClick(false);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setTabKeyNavigation(false);
+    header()->setHighlightSections(false);
+    header()->setStretchLastSection(false);
+    header()->setSectionsMovable(false);
+    header()->setMinimumSectionSize(40);
+    setAccessibleName(tr("Margins, a line per joint, worst first"));
+    connect(this, &QTreeView::doubleClicked, this, &MarginsView::opened);
     fitColumns();
 }
 
@@ -69,31 +84,60 @@ void MarginsView::fitColumns() {
     const QFontMetrics metrics(bold);
     const QFontMetrics plain(font());
     const auto wide = [&](const QString& words) {
-        return plain.horizontalAdvance(words) + 2 * pad;
+        return plain.horizontalAdvance(words) + 3 * pad;
     };
-    verticalHeader()->setDefaultSectionSize(metrics.height() + 10);
+    setIndentation(metrics.height());
     setColumnWidth(MarginsModel::status,
                    wide(QStringLiteral("not loaded")) + metrics.ascent() + pad);
     setColumnWidth(MarginsModel::margin, wide(QStringLiteral("×1000.00")));
     setColumnWidth(MarginsModel::state, wide(QStringLiteral("rod, pull and shear")));
+    setColumnWidth(MarginsModel::loadCase, wide(QStringLiteral("grounding forward")));
     setColumnWidth(MarginsModel::basis, wide(QStringLiteral("Eurocode 5")));
     setColumnWidth(MarginsModel::demand, wide(QStringLiteral("Must carry ")));
     setColumnWidth(MarginsModel::working, wide(QStringLiteral("Can carry  ")));
     int others = 0;
-    for (const int column : {MarginsModel::status, MarginsModel::margin, MarginsModel::state,
-                             MarginsModel::basis, MarginsModel::demand, MarginsModel::working})
-        others += columnWidth(column);
-    const int forCase = wide(QStringLiteral("grounding forward"));
-    const int forThing = wide(QStringLiteral("Ballast bolt K.10"));
-    const int left = std::max(forCase + forThing, viewport()->width() - others);
-    setColumnWidth(MarginsModel::loadCase, forCase);
-    setColumnWidth(MarginsModel::thing, left - forCase);
+    for (int column = 0; column < MarginsModel::columnCount_; ++column)
+        others += column == MarginsModel::thing ? 0 : columnWidth(column);
+    const int least = wide(QStringLiteral("Floor timber at F10")) + 2 * indentation();
+    setColumnWidth(MarginsModel::thing, std::max(least, viewport()->width() - others));
+}
+
+/// A chevron, right while folded and down while unfolded, on the ground of its row.
+void MarginsView::drawBranches(QPainter* painter, const QRect& rect,
+                               const QModelIndex& index) const {
+    const Colours colours = coloursFor(palette());
+    painter->save();
+    if (selectionModel()->isSelected(index)) {
+        painter->fillRect(rect, colours.chosenRow);
+        painter->fillRect(QRect(rect.left(), rect.top(), 3, rect.height()),
+                          palette().color(QPalette::Highlight));
+    }
+    painter->setPen(colours.line);
+    painter->drawLine(rect.bottomLeft(), rect.bottomRight());
+    if (model()->hasChildren(index)) {
+        const double reach = fontMetrics().ascent() / 3.0;
+        const QPointF middle(rect.right() - indentation() / 2.0, rect.center().y() + 0.5);
+        QPen pen(colours.muted, 1.6);
+        pen.setCapStyle(Qt::RoundCap);
+        pen.setJoinStyle(Qt::RoundJoin);
+        painter->setPen(pen);
+        painter->setRenderHint(QPainter::Antialiasing);
+        painter->drawPolyline(
+            isExpanded(index)
+                ? QPolygonF({middle + QPointF(-reach, -reach / 2), middle + QPointF(0, reach / 2),
+                             middle + QPointF(reach, -reach / 2)})
+                : QPolygonF({middle + QPointF(-reach / 2, -reach), middle + QPointF(reach / 2, 0),
+                             middle + QPointF(-reach / 2, reach)}));
+    }
+    painter->restore();
 }
 
 void MarginsView::copy(bool headings) {
-    std::vector<int> rows;
-    for (const QModelIndex& index : selectionModel()->selectedRows()) rows.push_back(index.row());
-    std::sort(rows.begin(), rows.end());
+    // As they stand, unfolded ones below their own.
+    std::vector<QModelIndex> lines;
+    for (QModelIndex line = model_.index(0, 0); line.isValid(); line = indexBelow(line)) {
+        if (selectionModel()->isSelected(line)) lines.push_back(line);
+    }
     QString tabbed;
     std::string csv;
     const auto add = [&](auto cell) {
@@ -111,8 +155,8 @@ void MarginsView::copy(bool headings) {
         add([&](int c) {
             return model_.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString();
         });
-    for (const int row : rows)
-        add([&](int c) { return model_.index(row, c).data(Qt::DisplayRole).toString(); });
+    for (const QModelIndex& line : lines)
+        add([&](int c) { return line.siblingAtColumn(c).data(Qt::DisplayRole).toString(); });
     auto* mime = new QMimeData;
     mime->setText(tabbed);
     mime->setData(QStringLiteral("text/csv"), QByteArray::fromStdString(csv));
@@ -120,8 +164,9 @@ void MarginsView::copy(bool headings) {
 }
 
 void MarginsView::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
-    QTableView::currentChanged(current, previous);
-    if (current.isValid() && current.row() != previous.row()) emit rowChosen(current.row());
+    QTreeView::currentChanged(current, previous);
+    if (current.isValid() && current.siblingAtColumn(0) != previous.siblingAtColumn(0))
+        emit lineChosen(current);
 }
 
 void MarginsView::keyPressEvent(QKeyEvent* event) {
@@ -132,19 +177,19 @@ void MarginsView::keyPressEvent(QKeyEvent* event) {
     }
     if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) &&
         currentIndex().isValid()) {
-        emit opened(currentIndex().row());
+        emit opened(currentIndex());
         return;
     }
-    QTableView::keyPressEvent(event);
+    QTreeView::keyPressEvent(event);
 }
 
 void MarginsView::changeEvent(QEvent* event) {
-    QTableView::changeEvent(event);
+    QTreeView::changeEvent(event);
     if (event->type() == QEvent::FontChange) fitColumns();
 }
 
 void MarginsView::resizeEvent(QResizeEvent* event) {
-    QTableView::resizeEvent(event);
+    QTreeView::resizeEvent(event);
     fitColumns();
 }
 

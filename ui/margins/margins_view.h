@@ -1,30 +1,32 @@
 #pragma once
 
-#include <QTableView>
+#include <QTreeView>
 
 #include "margins_model.h"
 
 namespace fayline {
 
-/// The table of margins: whole rows are chosen; Enter opens the frame; copying takes the chosen
-/// rows.
-class MarginsView : public QTableView {
+/// The margins as lines that unfold: whole lines are chosen; Enter opens the frame, Right unfolds,
+/// Left folds; copying takes the chosen lines.
+class MarginsView : public QTreeView {
     Q_OBJECT
 
   public:
     explicit MarginsView(MarginsModel& model, QWidget* parent = nullptr);
 
-    /// The chosen rows as tab and comma separated text, headings first when wanted.
+    /// The chosen lines as tab and comma separated text, headings first when wanted.
     void copy(bool headings);
     void fitColumns();
 
   signals:
-    void rowChosen(int row);
-    void opened(int row);
+    void lineChosen(const QModelIndex& line);
+    void opened(const QModelIndex& line);
     void leaving(bool forward);
 
   protected:
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+    void drawBranches(QPainter* painter, const QRect& rect,
+                      const QModelIndex& index) const override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;

@@ -24,6 +24,7 @@ class MetalModel : public QAbstractTableModel {
 
     void show(TakeOff takeOff, UnitSystem units);
     [[nodiscard]] const TakeOff& takeOff() const { return takeOff_; }
+    [[nodiscard]] UnitSystem units() const { return units_; }
 
   private:
     [[nodiscard]] QString text(const TakeOffLine& line, int column) const;

@@ -17,6 +17,7 @@
 #include <algorithm>
 
 #include "derive/paper.h"
+#include "desk/when_seen.h"
 #include "metal_model.h"
 #include "quantity/csv.h"
 #include "theme/card.h"
@@ -81,15 +82,7 @@ MetalPage::MetalPage(Desk& desk, QWidget* parent)
     layout->addWidget(card, 1);
     layout->addWidget(caution);
     setFocusProxy(table_);
-    connect(&desk_, &Desk::resultsChanged, this, [this] {
-        stale_ = true;
-        if (isVisible() || !desk_.isOpen()) refresh();
-    });
-}
-
-void MetalPage::showEvent(QShowEvent* event) {
-    if (stale_) refresh();
-    Page::showEvent(event);
+    new WhenSeen(desk_, this, [this] { refresh(); });
 }
 
 void MetalPage::changeEvent(QEvent* event) {
@@ -118,9 +111,11 @@ QString MetalPage::totals() const {
 }
 
 void MetalPage::refresh() {
-    stale_ = false;
-    model_->show(takeOffOf(desk_.project(), *desk_.results(), desk_.catalogue()),
-                 speechOf(desk_.project()).units);
+    TakeOff takeOff = takeOffOf(desk_.project(), *desk_.results(), desk_.catalogue());
+    const UnitSystem units = speechOf(desk_.project()).units;
+    if (takeOff == model_->takeOff() && units == model_->units()) return;
+    const int row = std::max(0, table_->currentIndex().row());
+    model_->show(std::move(takeOff), units);
     const bool empty = model_->rowCount() == 0;
     tableOrWords_->setCurrentIndex(empty ? 1 : 0);
     save_->setEnabled(!empty);
@@ -129,7 +124,7 @@ void MetalPage::refresh() {
     for (const std::string& rule : model_->takeOff().rules) rules.append(asText(rule));
     rules_->setText(rules.join(QLatin1Char(' ')));
     rules_->setVisible(!empty);
-    if (!empty) table_->setCurrentIndex(model_->index(0, 0));
+    if (!empty) table_->setCurrentIndex(model_->index(std::min(row, model_->rowCount() - 1), 0));
     fitColumns();
 }
 

@@ -26,7 +26,11 @@ PaperView::PaperView(QWidget* parent) : QAbstractScrollArea(parent) {
 
 void PaperView::setSheet(std::optional<Sheet> sheet) {
     const bool same = sheet && sheet_ && sheet->id == sheet_->id;
+    const bool sameWords = same && sheet->revision == sheet_->revision && !sheet->pages.empty() &&
+                           sheet->pages.size() == sheet_->pages.size() &&
+                           sheet->pages.front().drawing.size == sheet_->pages.front().drawing.size;
     sheet_ = std::move(sheet);
+    if (sameWords) return;  // but for the time of day
     page_ = same ? std::clamp(page_, 0, std::max(0, pageCount() - 1)) : 0;
     layBars();
     if (!same) verticalScrollBar()->setValue(0);

@@ -5,6 +5,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 
+#include "derive/paper.h"
 #include "paper/paper.h"
 #include "paper_view.h"
 #include "sheets/sheets_page.h"
@@ -12,8 +13,14 @@
 
 namespace fayline {
 
+std::optional<Sheet> SheetsPage::fresh() const {
+    if (!preview_->sheet()) return std::nullopt;
+    return sheetNamed(preview_->sheet()->id, desk_.project(), *desk_.results(), desk_.catalogue(),
+                      options());
+}
+
 bool SheetsPage::print(QPrinter& printer) {
-    const auto& sheet = preview_->sheet();
+    const auto sheet = fresh();
     if (!sheet || sheet->pages.empty()) return false;
     printer.setFullPage(true);
     printer.setPageSize(QPageSize(paper_ == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
@@ -66,7 +73,7 @@ void SheetsPage::askAndSaveAll() {
 }
 
 bool SheetsPage::savePdf(const QString& path) {
-    const auto& sheet = preview_->sheet();
+    const auto sheet = fresh();
     if (!sheet) return false;
     if (const auto written = writePdf(path, *sheet); !written) {
         emit stopped(asText(written.error().line()), {});

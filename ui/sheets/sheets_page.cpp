@@ -17,6 +17,7 @@
 #include <algorithm>
 
 #include "derive/paper.h"
+#include "desk/when_seen.h"
 #include "paper_view.h"
 #include "save_all.h"
 #include "sheets_model.h"
@@ -88,11 +89,12 @@ SheetsPage::SheetsPage(Desk& desk, QString program, QWidget* parent)
     connect(&desk_, &Desk::projectChanged, this, [this] {
         if (saving_ != nullptr) stopSaving();
     });
+    // What the maker looks at is another from here on.
     connect(&desk_, &Desk::resultsChanged, this, [this] {
-        stale_ = true;
+        maker_.reset();
         idle_->stop();
-        if (isVisible() || !desk_.isOpen()) refresh();
     });
+    follow_ = new WhenSeen(desk_, this, [this] { refresh(); });
 }
 
 SheetsPage::~SheetsPage() = default;
@@ -169,8 +171,17 @@ PaperOptions SheetsPage::options() const {
     return options;
 }
 
+/// Sheets of what is on the desk now.
+const SheetMaker& SheetsPage::maker() {
+    if (!maker_) {
+        maker_ = std::make_unique<const SheetMaker>(desk_.project(), *desk_.results(),
+                                                    desk_.catalogue(), options());
+    }
+    return *maker_;
+}
+
 void SheetsPage::showEvent(QShowEvent* event) {
-    if (stale_) refresh();
+    if (model_->firstUnknown() >= 0) idle_->start();  // goes on where it was left
     Page::showEvent(event);
 }
 
@@ -188,15 +199,17 @@ void SheetsPage::fitColumns() {
 }
 
 void SheetsPage::refresh() {
-    stale_ = false;
     if (!paperChosen_) {
-        paper_ = speechOf(desk_.project()).units == UnitSystem::inches ? PaperSize::letter
-                                                                       : PaperSize::a4;
+        const PaperSize paper = speechOf(desk_.project()).units == UnitSystem::inches
+                                    ? PaperSize::letter
+                                    : PaperSize::a4;
+        if (paper != paper_) maker_.reset();
+        paper_ = paper;
         papers_->setChoice(static_cast<int>(paper_));
     }
     const QModelIndex at = list_->currentIndex();
     const std::string chosen = at.isValid() ? model_->name(at.row()).id : std::string();
-    std::vector<SheetName> names = sheetNames(desk_.project(), *desk_.results());
+    std::vector<SheetName> names = maker().names();
     // Sheets from which nothing is drilled are listed among others, but not alone.
     if (std::all_of(names.begin(), names.end(), [](const SheetName& n) { return n.empty; }))
         names.clear();
@@ -221,8 +234,7 @@ void SheetsPage::showChosen() {
     if (!at.isValid() || model_->rowCount() == 0) {
         preview_->setSheet(std::nullopt);
     } else {
-        auto sheet = sheetNamed(model_->name(at.row()).id, desk_.project(), *desk_.results(),
-                                desk_.catalogue(), options());
+        auto sheet = maker().sheet(model_->name(at.row()).id);
         if (sheet) model_->tell(at.row(), *sheet);
         preview_->setSheet(std::move(sheet));
     }
@@ -234,13 +246,11 @@ void SheetsPage::showChosen() {
 /// Makes one more sheet for its revision code, when there is nothing else to do.
 void SheetsPage::learnNext() {
     const int row = model_->firstUnknown();
-    if (row < 0 || !isVisible() || stale_) {
+    if (row < 0 || !isVisible() || follow_->isStale()) {
         idle_->stop();
-        if (row >= 0) stale_ = true;  // goes on when the page is looked at again
         return;
     }
-    const auto sheet = sheetNamed(model_->name(row).id, desk_.project(), *desk_.results(),
-                                  desk_.catalogue(), options());
+    const auto sheet = maker().sheet(model_->name(row).id);
     if (!sheet) {
         idle_->stop();
         return;
@@ -261,7 +271,7 @@ void SheetsPage::sayPage() {
 }
 
 bool SheetsPage::choose(const std::string& id) {
-    if (stale_) refresh();
+    follow_->catchUp();
     const int row = model_->rowOf(id);
     if (row < 0) return false;
     list_->setCurrentIndex(model_->index(row, 0));
@@ -269,6 +279,7 @@ bool SheetsPage::choose(const std::string& id) {
 }
 
 void SheetsPage::setPaper(PaperSize paper) {
+    if (paper != paper_) maker_.reset();
     paper_ = paper;
     papers_->setChoice(static_cast<int>(paper));
     showChosen();

@@ -63,7 +63,17 @@ void SketchView::setDrawing(Drawing drawing) {
 }
 
 void SketchView::refresh() {
-    remake();
+    if (!maker_) return;
+    Drawing made = maker_(room());
+    if (made == drawing_) return;
+    drawing_ = std::move(made);
+    layScrollBars();
+    forgetPicture();
+}
+
+SketchRoom SketchView::room() const {
+    const QSizeF size = QSizeF(maximumViewportSize()) * zoom_ / nominalPixelsPerMm(*this);
+    return {{size.width(), size.height()}, letterMmOf(*this)};
 }
 
 void SketchView::setTip(std::function<QString(const QString&)> tip) {
@@ -90,10 +100,7 @@ double SketchView::pixelsPerMm() const {
 }
 
 void SketchView::remake() {
-    if (maker_) {
-        const QSizeF room = QSizeF(maximumViewportSize()) * zoom_ / nominalPixelsPerMm(*this);
-        drawing_ = maker_({{room.width(), room.height()}, letterMmOf(*this)});
-    }
+    if (maker_) drawing_ = maker_(room());
     layScrollBars();
     forgetPicture();
 }

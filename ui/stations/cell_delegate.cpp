@@ -1,11 +1,14 @@
 #include "cell_delegate.h"
 
 #include <QAbstractItemView>
+#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QToolTip>
 
 #include "stations_model.h"
 #include "theme/colours.h"
+#include "theme/row_delegate.h"
 #include "theme/status.h"
 
 namespace fayline {
@@ -96,6 +99,15 @@ void CellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     }
     if (current) outline(*painter, option.rect, option.palette.color(QPalette::Highlight), 2.0);
     painter->restore();
+}
+
+bool CellDelegate::helpEvent(QHelpEvent* event, QAbstractItemView* view,
+                             const QStyleOptionViewItem& option, const QModelIndex& index) {
+    if (event->type() != QEvent::ToolTip) return false;
+    QToolTip::showText(event->globalPos(),
+                       tipOf(index, option.fontMetrics, option.rect.width() - 2 * pad), view,
+                       view->visualRect(index));
+    return true;
 }
 
 QSize CellDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {

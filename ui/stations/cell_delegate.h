@@ -32,6 +32,9 @@ class CellDelegate : public QStyledItemDelegate {
     void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                               const QModelIndex& index) const override;
 
+    bool helpEvent(QHelpEvent* event, QAbstractItemView* view, const QStyleOptionViewItem& option,
+                   const QModelIndex& index) override;
+
     /// The editor that is open, or null.
     [[nodiscard]] CellEditor* editor() const { return editor_; }
     [[nodiscard]] QModelIndex editedIndex() const { return edited_; }

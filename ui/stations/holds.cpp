@@ -38,11 +38,19 @@ std::string holderOf(const Check& check) {
 class Judge {
   public:
     Judge(const Results& results, const std::string& frame, Basis leading) : leading_(leading) {
-        for (const Check* check : results.worstFirst) {
-            if (check->frame != frame && check->id != "keel") continue;
-            const std::string holder = check->id == "keel" ? check->id : holderOf(*check);
-            if (counts(*check, leading)) worst_.try_emplace(holder, check);
-            byBasis_.try_emplace({holder, check->basis}, check);
+        const auto keepWorse = [](auto& map, auto key, const Check& check) {
+            const auto [known, isNew] = map.try_emplace(std::move(key), &check);
+            if (!isNew && worseThan(check, *known->second)) known->second = &check;
+        };
+        for (const auto& set : results.checkSets) {
+            const bool here = set->frame == frame || set->frame.empty();
+            if (!here) continue;
+            for (const Check& check : set->checks) {
+                if (check.frame != frame && check.id != "keel") continue;
+                const std::string holder = check.id == "keel" ? check.id : holderOf(check);
+                if (counts(check, leading)) keepWorse(worst_, holder, check);
+                keepWorse(byBasis_, std::pair{holder, check.basis}, check);
+            }
         }
     }
 

@@ -4,6 +4,8 @@
 #include <QPainter>
 #include <QStringList>
 #include <QTextLayout>
+#include <algorithm>
+#include <tuple>
 
 #include "theme/colours.h"
 #include "theme/status.h"
@@ -97,6 +99,14 @@ class HoldDelegate : public QStyledItemDelegate {
     }
 };
 
+bool looksAs(const Hold& a, const Hold& b) {
+    const auto seen = [](const Hold& h) {
+        return std::tie(h.title, h.size, h.verdict, h.why, h.dissent, h.dissentMatters, h.status,
+                        h.cure, h.cureWords);
+    };
+    return seen(a) == seen(b) && (a.check == nullptr) == (b.check == nullptr);
+}
+
 }  // namespace
 
 int HoldsModel::rowCount(const QModelIndex& parent) const {
@@ -115,11 +125,14 @@ QVariant HoldsModel::data(const QModelIndex& index, int role) const {
     return parts.join(QStringLiteral(", "));
 }
 
-void HoldsModel::setHolds(std::vector<Hold> holds, std::shared_ptr<const Results> results) {
-    beginResetModel();
+/// True when there was something to tell of.
+bool HoldsModel::setHolds(std::vector<Hold> holds, std::shared_ptr<const Results> results) {
+    const bool same = std::equal(holds.begin(), holds.end(), holds_.begin(), holds_.end(), looksAs);
+    if (!same) beginResetModel();
     holds_ = std::move(holds);
     results_ = std::move(results);
-    endResetModel();
+    if (!same) endResetModel();
+    return !same;
 }
 
 HoldsList::HoldsList(QWidget* parent) : QListView(parent) {
@@ -136,7 +149,7 @@ HoldsList::HoldsList(QWidget* parent) : QListView(parent) {
 
 void HoldsList::setHolds(std::vector<Hold> holds, std::shared_ptr<const Results> results) {
     const int row = currentIndex().row();
-    model_.setHolds(std::move(holds), std::move(results));
+    if (!model_.setHolds(std::move(holds), std::move(results))) return;
     if (model_.rowCount() > 0) setCurrentIndex(model_.index(qBound(0, row, model_.rowCount() - 1)));
 }
 

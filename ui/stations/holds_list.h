@@ -18,7 +18,7 @@ class HoldsModel : public QAbstractListModel {
     QVariant data(const QModelIndex& index, int role) const override;
 
     /// `results` keeps the checks alive that the holds point into.
-    void setHolds(std::vector<Hold> holds, std::shared_ptr<const Results> results);
+    bool setHolds(std::vector<Hold> holds, std::shared_ptr<const Results> results);
     [[nodiscard]] const Hold& hold(int row) const { return holds_[static_cast<std::size_t>(row)]; }
     [[nodiscard]] const std::shared_ptr<const Results>& results() const { return results_; }
 

@@ -120,7 +120,6 @@ void StationsPage::connectParts() {
     connect(working_, &WorkingPanel::left, this, [this] { showSide(sectionAndHolds); });
     connect(find_, &FindBar::searched, this, &StationsPage::search);
     connect(find_, &FindBar::closed, this, [this] { grid_->setFocus(); });
-    connect(&desk_, &Desk::resultsChanged, this, &StationsPage::refresh);
 }
 
 }  // namespace fayline

@@ -22,15 +22,11 @@ const Hole* holeOf(const Results& results, const std::string& id) {
     return found == holes.end() ? nullptr : &*found;
 }
 
-/// The worst status of everything checked, by fastening and by frame, found in one go.
+/// The worst status of everything checked, by fastening and by frame.
 class Standings {
   public:
-    Standings(const Results& results, Basis leading) {
-        for (const Check* check : results.worstFirst) {
-            if (!counts(*check, leading)) continue;
-            byId_.try_emplace(check->id, check->status);
-            if (!check->frame.empty()) byFrame_.try_emplace(check->frame, check->status);
-        }
+    Standings(const Results& results, Basis leading) : byFrame_(worstByFrame(results, leading)) {
+        for (const Check* check : worstOfEach(results, leading)) byId_.emplace(check->id, check);
     }
     [[nodiscard]] std::optional<Status> of(const std::string& id) const { return in(byId_, id); }
     [[nodiscard]] std::optional<Status> at(const std::string& frame) const {
@@ -38,12 +34,12 @@ class Standings {
     }
 
   private:
-    using Map = std::unordered_map<std::string_view, Status>;
+    using Map = std::unordered_map<std::string_view, const Check*>;
     static std::optional<Status> in(const Map& map, const std::string& key) {
         const auto found = map.find(key);
-        return found == map.end() ? std::nullopt : std::optional(found->second);
+        return found == map.end() ? std::nullopt : std::optional(found->second->status);
     }
-    Map byId_, byFrame_;
+    Map byFrame_, byId_;
 };
 
 void addOthers(ProfileInput& input, const std::vector<Hole>& holes, const std::string& group,

@@ -3,8 +3,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <map>
-#include <string_view>
-#include <unordered_map>
 
 #include "words/checks.h"
 #include "words/fastenings.h"
@@ -187,52 +185,60 @@ Cell boltCell(const StationRow& row) {
 
 }  // namespace
 
-std::vector<StationRow> stationRows(const Desk& desk) {
-    const Results& results = *desk.results();
-    const Speech speech = speechOf(desk.project());
-    std::map<std::string, std::vector<std::string>> boltsAt;
-    for (const PlacedBolt& placed : results.ballastBolts->placed)
-        boltsAt[placed.frame].push_back(placed.id);
-    std::array<const Field*, columnCount> fields{};
+RowMaker::RowMaker(const Desk& desk)
+    : desk_(desk),
+      speech_(speechOf(desk.project())),
+      worst_(worstByFrame(*desk.results(), speech_.basis)) {
+    for (const PlacedBolt& placed : desk.results()->ballastBolts->placed)
+        boltsAt_[placed.frame].push_back(placed.id);
     for (int i = 0; i < columnCount; ++i)
-        fields[static_cast<std::size_t>(i)] = fieldOf(static_cast<Column>(i));
-    std::unordered_map<std::string_view, const Check*> worst;
-    for (const Check* check : results.worstFirst) {
-        if (!check->frame.empty() && counts(*check, speech.basis))
-            worst.try_emplace(check->frame, check);
-    }
+        fields_[static_cast<std::size_t>(i)] = fieldOf(static_cast<Column>(i));
+}
 
-    std::vector<StationRow> rows;
-    for (const std::string& frame : frameIds(desk.project())) {
-        StationRow row;
-        row.frame = frame;
-        row.bolts = boltsAt[frame];
-        std::map<std::string, AtFrame> fastenings;
-        for (const char* group : {"heel", "arm", "floor_bolt", "plank"}) {
-            const auto at = [&](const char* side) {
-                return standingAt(desk.project(), group, frame, side);
-            };
-            fastenings[group] = {at(""), at("P"), at("S")};
-        }
-        const auto bad = worst.find(frame);
-        for (int i = 0; i < columnCount; ++i) {
-            const auto column = static_cast<Column>(i);
-            Cell& cell = row.cells[static_cast<std::size_t>(i)];
-            const std::string group = fasteningOf(column);
-            if (column == Column::worst) {
-                cell = worstCell(bad == worst.end() ? nullptr : bad->second);
-            } else if (column == Column::bolt) {
-                cell = boltCell(row);
-            } else if (!group.empty()) {
-                cell = fasteningCell(desk, column, row, fastenings[group], speech.units);
-            } else {
-                cell = decisionCell(desk, column, *fields[static_cast<std::size_t>(i)], row,
-                                    speech.units);
-            }
-        }
-        row.status = row.cell(Column::worst).status;
-        rows.push_back(std::move(row));
+const Check* RowMaker::worst(const std::string& frame) const {
+    const auto found = worst_.find(frame);
+    return found == worst_.end() ? nullptr : found->second;
+}
+
+void RowMaker::putWorst(StationRow& row) const {
+    Cell& cell = row.cells[static_cast<std::size_t>(Column::worst)];
+    cell = worstCell(worst(row.frame));
+    row.status = cell.status;
+}
+
+StationRow RowMaker::row(const std::string& frame) const {
+    StationRow row;
+    row.frame = frame;
+    if (const auto bolts = boltsAt_.find(frame); bolts != boltsAt_.end()) row.bolts = bolts->second;
+    std::map<std::string, AtFrame> fastenings;
+    for (const char* group : {"heel", "arm", "floor_bolt", "plank"}) {
+        const auto at = [&](const char* side) {
+            return standingAt(desk_.project(), group, frame, side);
+        };
+        fastenings[group] = {at(""), at("P"), at("S")};
     }
+    for (int i = 0; i < columnCount; ++i) {
+        const auto column = static_cast<Column>(i);
+        Cell& cell = row.cells[static_cast<std::size_t>(i)];
+        const std::string group = fasteningOf(column);
+        if (column == Column::worst) {
+            putWorst(row);
+        } else if (column == Column::bolt) {
+            cell = boltCell(row);
+        } else if (!group.empty()) {
+            cell = fasteningCell(desk_, column, row, fastenings[group], speech_.units);
+        } else {
+            cell = decisionCell(desk_, column, *fields_[static_cast<std::size_t>(i)], row,
+                                speech_.units);
+        }
+    }
+    return row;
+}
+
+std::vector<StationRow> stationRows(const Desk& desk) {
+    const RowMaker maker(desk);
+    std::vector<StationRow> rows;
+    for (const std::string& frame : frameIds(desk.project())) rows.push_back(maker.row(frame));
     return rows;
 }
 

@@ -11,9 +11,14 @@ namespace fayline {
 
 StationsModel::StationsModel(Desk& desk, QObject* parent)
     : QAbstractTableModel(parent), desk_(desk) {
-    connect(&desk_, &Desk::projectChanged, this, [this] { refused_.clear(); });
-    connect(&desk_, &Desk::resultsChanged, this, &StationsModel::refresh);
+    connect(&desk_, &Desk::projectChanged, this, [this] {
+        refused_.clear();
+        touched_.addAll();
+    });
+    connect(&desk_, &Desk::decisionsChanged, this,
+            [this](const QStringList& whats) { touched_.add(whats); });
     rows_ = stationRows(desk_);
+    touched_.settle(desk_);
     units_ = speechOf(desk_.project()).units;
 }
 
@@ -261,17 +266,20 @@ void StationsModel::refresh() {
     const UnitSystem units = speechOf(desk_.project()).units;
     const bool otherUnits = units != units_;
     units_ = units;
-    std::vector<StationRow> rows = stationRows(desk_);
+    const std::vector<std::string> frames = frameIds(desk_.project());
     const bool sameFrames =
-        rows.size() == rows_.size() &&
-        std::equal(rows.begin(), rows.end(), rows_.begin(),
-                   [](const auto& a, const auto& b) { return a.frame == b.frame; });
+        std::equal(frames.begin(), frames.end(), rows_.begin(), rows_.end(),
+                   [](const std::string& id, const StationRow& row) { return id == row.frame; });
     if (!sameFrames) {
         beginResetModel();
-        rows_ = std::move(rows);
+        rows_ = stationRows(desk_);
+        made_ = static_cast<int>(rows_.size());
+        touched_.settle(desk_);
         endResetModel();
         return;
     }
+    std::vector<StationRow> rows = rows_;
+    made_ = touched_.bring(rows, desk_);
     replaceRows(std::move(rows));
     if (otherUnits) emit headerDataChanged(Qt::Horizontal, 0, fayline::columnCount - 1);
 }

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "rows.h"
+#include "touched.h"
 
 namespace fayline {
 
@@ -65,8 +66,12 @@ class StationsModel : public QAbstractTableModel {
     [[nodiscard]] int rowOf(const QString& frame) const;
     [[nodiscard]] UnitSystem units() const { return units_; }
 
-  private:
+    /// Follows the results; tells of the cells that are others than before.
     void refresh();
+    /// How many rows the last refresh made anew.
+    [[nodiscard]] int madeRows() const { return made_; }
+
+  private:
     void replaceRows(std::vector<StationRow> rows);
     [[nodiscard]] std::string kindFor(const CellText& text, const std::vector<CellText>& all) const;
     /// What stands in the way of a text, decided together with all the others.
@@ -77,6 +82,8 @@ class StationsModel : public QAbstractTableModel {
 
     Desk& desk_;
     std::vector<StationRow> rows_;
+    Touched touched_;
+    int made_ = 0;
     UnitSystem units_ = UnitSystem::inches;
     std::map<std::pair<std::string, int>, BadCell> refused_;  ///< by frame and column
 };

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "desk/when_seen.h"
 #include "find_bar.h"
 #include "forms/field_form.h"
 #include "holds_list.h"
@@ -70,7 +71,8 @@ StationsPage::StationsPage(Desk& desk, QWidget* parent)
       line_(wrapped()),
       nothing_(wrapped()),
       across_(new QSplitter(Qt::Horizontal)),
-      upright_(new QSplitter(Qt::Vertical)) {
+      upright_(new QSplitter(Qt::Vertical)),
+      follow_(new WhenSeen(desk, this, [this] { refresh(); })) {
     auto* profileCard = new Card(tr("Side profile"));
     profile_->setAccessibleName(tr("Side profile"));
     profile_->setFrameShape(QFrame::NoFrame);
@@ -115,7 +117,6 @@ StationsPage::StationsPage(Desk& desk, QWidget* parent)
     showSet(ColumnSet::overview);
     connectParts();
     refresh();
-    frameChosen(frame());
 }
 
 /// The side keeps room for its words, whatever their size.
@@ -131,6 +132,7 @@ void StationsPage::changeEvent(QEvent* event) {
 }
 
 void StationsPage::refresh() {
+    model_->refresh();
     gridOrWords_->setCurrentIndex(model_->rowCount() > 0 ? 0 : 1);
     const auto& missing = desk_.results()->missing;
     missing_->setVisible(!missing.empty() && model_->rowCount() > 0);
@@ -142,21 +144,9 @@ void StationsPage::refresh() {
             words += QStringLiteral(", ") + tr("and %1 more").arg(missing.size() - 1);
         missing_->setText(words);
     }
-    stale_ = !isVisible() && desk_.isOpen();
-    if (stale_) return;  // pictures are made when they are looked at
     profile_->refresh();
     frameChosen(frame());
     working_->follow(desk_.results(), speechOf(desk_.project()));
-}
-
-void StationsPage::showEvent(QShowEvent* event) {
-    if (stale_) {
-        stale_ = false;
-        profile_->refresh();
-        frameChosen(frame());
-        working_->follow(desk_.results(), speechOf(desk_.project()));
-    }
-    Page::showEvent(event);
 }
 
 void StationsPage::frameChosen(const QString& frame) {
@@ -293,6 +283,7 @@ QString StationsPage::frame() const {
     return grid_->frame();
 }
 void StationsPage::setFrame(const QString& frame) {
+    follow_->catchUp();
     grid_->setFrame(frame);
 }
 

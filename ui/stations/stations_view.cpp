@@ -9,6 +9,14 @@
 #include "frame_header.h"
 
 namespace fayline {
+namespace {
+
+/// A cell's words stand this far from its edges, both together, with a pixel for what rounds up.
+constexpr int pad = 14;
+/// No column is wider than so many letters of its own accord.
+constexpr int mostLetters = 34;
+
+}  // namespace
 
 StationsView::StationsView(StationsModel& model, QWidget* parent)
     : QTableView(parent),
@@ -69,9 +77,7 @@ StationsView::~StationsView() {
 /// Every column as wide as its heading's longest word and what stands in it, within reason; the
 /// last takes what is left.
 void StationsView::resetWidths() {
-    constexpr int mostLetters = 22;
     constexpr int leastLetters = 5;
-    constexpr int pad = 12;
     const QFontMetrics metrics(font());
     QFont bold = font();
     bold.setBold(true);
@@ -98,6 +104,23 @@ void StationsView::resetWidths() {
     }
     verticalHeader()->setDefaultSectionSize(metrics.height() + 12);
     fitLast();
+}
+
+/// A column that became too narrow for what was decided in it grows.
+void StationsView::dataChanged(const QModelIndex& from, const QModelIndex& to,
+                               const QList<int>& roles) {
+    QTableView::dataChanged(from, to, roles);
+    if (ownWidths_ || !from.isValid()) return;
+    const QFontMetrics metrics(font());
+    for (int i = from.column(); i <= to.column() && i < columnCount - 1; ++i) {
+        int wide = 0;
+        for (int row = from.row(); row <= to.row(); ++row) {
+            wide = std::max(wide, metrics.horizontalAdvance(
+                                      model_.row(row).cells[static_cast<std::size_t>(i)].shown));
+        }
+        wide = std::min(wide, mostLetters * metrics.averageCharWidth()) + pad;
+        if (!isColumnHidden(i) && wide > columnWidth(i)) setColumnWidth(i, wide);
+    }
 }
 
 QByteArray StationsView::widths() const {

@@ -59,6 +59,8 @@ class StationsView : public QTableView {
   protected:
     void keyPressEvent(QKeyEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+    void dataChanged(const QModelIndex& from, const QModelIndex& to,
+                     const QList<int>& roles = {}) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 

@@ -1,8 +1,11 @@
 #include "theme/row_delegate.h"
 
+#include <QAbstractItemView>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QPainter>
 #include <QTableView>
+#include <QToolTip>
 
 #include "theme/colours.h"
 
@@ -40,6 +43,21 @@ void RowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         option.fontMetrics.elidedText(index.data(Qt::DisplayRole).toString(), Qt::ElideRight,
                                       area.width()));
     painter->restore();
+}
+
+bool RowDelegate::helpEvent(QHelpEvent* event, QAbstractItemView* view,
+                            const QStyleOptionViewItem& option, const QModelIndex& index) {
+    if (event->type() != QEvent::ToolTip) return false;
+    const QString words = tipOf(index, option.fontMetrics, option.rect.width() - 2 * pad - 2);
+    QToolTip::showText(event->globalPos(), words, view, view->visualRect(index));
+    return true;
+}
+
+QString tipOf(const QModelIndex& index, const QFontMetrics& metrics, int room) {
+    const QString shown = index.data(Qt::DisplayRole).toString();
+    const QString says = index.data(Qt::ToolTipRole).toString();
+    if (metrics.horizontalAdvance(shown) <= room || says.startsWith(shown)) return says;
+    return says.isEmpty() ? shown : shown + QLatin1Char('\n') + says;
 }
 
 void makeReadingTable(QTableView& table) {

@@ -3,8 +3,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
-#include <string_view>
-#include <unordered_set>
 
 #include "quantity/text.h"
 #include "theme/status.h"
@@ -139,10 +137,16 @@ const Check* worstOf(const Results& results, const std::vector<std::string>& ids
 }
 
 const Check* worstAtFrame(const Results& results, const std::string& frame, Basis leading) {
-    const auto found = std::find_if(
-        results.worstFirst.begin(), results.worstFirst.end(),
-        [&](const Check* check) { return counts(*check, leading) && check->frame == frame; });
-    return found == results.worstFirst.end() ? nullptr : *found;
+    const Check* worst = nullptr;
+    for (const CheckSet* set : setsAtFrame(results, frame)) {
+        for (const std::size_t place : set->worst(leading)) {
+            const Check& check = set->checks[place];
+            if (check.frame != frame) continue;
+            if (worst == nullptr || worseThan(check, *worst)) worst = &check;
+            break;
+        }
+    }
+    return worst;
 }
 
 const Check* otherBasis(const Results& results, const Check& check) {
@@ -157,11 +161,8 @@ const Check* otherBasis(const Results& results, const Check& check) {
 }
 
 std::map<Status, int> statusCounts(const Results& results, Basis leading) {
-    std::unordered_set<std::string_view> seen;
     std::map<Status, int> counted;
-    for (const Check* check : results.worstFirst) {
-        if (counts(*check, leading) && seen.insert(check->id).second) ++counted[check->status];
-    }
+    for (const Check* check : worstOfEach(results, leading)) ++counted[check->status];
     return counted;
 }
 

@@ -9,6 +9,7 @@
 #include <QPushButton>
 #include <QScrollBar>
 #include <QTextBrowser>
+#include <QTextDocument>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -62,10 +63,11 @@ WorkingPanel::WorkingPanel(QWidget* parent)
 
 void WorkingPanel::showCheck(std::shared_ptr<const Results> results, const Check& check,
                              const Speech& speech) {
+    const bool same = working_ && sameQuestion(working_->check, check);
     working_ = workingOf(*results, check);
     results_ = std::move(results);
     speech_ = speech;
-    render(true);
+    render(!same);
 }
 
 void WorkingPanel::follow(std::shared_ptr<const Results> results, const Speech& speech) {
@@ -95,10 +97,26 @@ QString WorkingPanel::plainText() const {
 
 void WorkingPanel::render(bool toTop) {
     if (!working_) return;
-    const int at = text_->verticalScrollBar()->value();
     title_->setText(workingTitle(working_->check));
-    text_->setHtml(workingHtml(*working_, speech_, palette()));
-    text_->verticalScrollBar()->setValue(toTop ? 0 : at);
+    const QString html = workingHtml(*working_, speech_, palette());
+    if (html != html_ || font() != font_) {
+        html_ = html;
+        font_ = font();
+        const int at = text_->verticalScrollBar()->value();
+        // A new document, laid out once for the width there is: filling the old one again lays it
+        // out empty, without a scroll bar and with one.
+        auto* document = new QTextDocument(text_);
+        document->setDefaultFont(text_->font());
+        document->setTextWidth(text_->viewport()->width());
+        document->setHtml(html);
+        QTextDocument* before = text_->document();
+        const bool ours = before->parent() == text_;  // the first is the text control's own
+        text_->setDocument(document);
+        if (ours) delete before;
+        text_->verticalScrollBar()->setValue(toTop ? 0 : at);
+    } else if (toTop) {
+        text_->verticalScrollBar()->setValue(0);
+    }
 }
 
 void WorkingPanel::changeEvent(QEvent* event) {
@@ -108,6 +126,7 @@ void WorkingPanel::changeEvent(QEvent* event) {
         QFont bold = font();
         bold.setBold(true);
         title_->setFont(bold);
+        render(false);
     }
 }
 

@@ -18,6 +18,7 @@ namespace fayline::test {
 class GridTest : public testing::Test {
   protected:
     GridTest() : desk(deskSetup()), model(desk), view(model) {
+        QObject::connect(&desk, &Desk::resultsChanged, &model, &StationsModel::refresh);
         EXPECT_TRUE(desk.open(file.path()));
         view.resize(1000, 500);
         view.show();

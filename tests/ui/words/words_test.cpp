@@ -188,14 +188,14 @@ TEST(Counts, takeEachThingOnceByItsWorst) {
         made.status = status;
         return made;
     };
-    const std::vector<Check> checks = {
+    std::vector<Check> first = {
         check("K.1", Basis::us, Status::isShort), check("K.1", Basis::metal, Status::near),
-        check("K.2", Basis::ec5, Status::isShort), check("K.2", Basis::metal, Status::ok),
-        check("K.3", Basis::metal, Status::unknown)};
+        check("K.2", Basis::ec5, Status::isShort)};
+    std::vector<Check> second = {check("K.2", Basis::metal, Status::ok),
+                                 check("K.3", Basis::metal, Status::unknown)};
     Results results;
-    for (const Check& each : checks) results.worstFirst.push_back(&each);
-    std::sort(results.worstFirst.begin(), results.worstFirst.end(),
-              [](const Check* a, const Check* b) { return worseThan(*a, *b); });
+    for (auto* checks : {&first, &second})
+        results.checkSets.push_back(std::make_shared<const CheckSet>(std::move(*checks)));
     EXPECT_EQ(countsLine(statusCounts(results, Basis::us)), QStringLiteral("1 short · 1 unknown"));
     EXPECT_EQ(countsLine(statusCounts(results, Basis::ec5)),
               QStringLiteral("1 short · 1 near · 1 unknown"));

@@ -42,6 +42,17 @@ TEST(Backbone, BoltsStandSquareAndEvenOnTheJoint) {
     }
 }
 
+TEST(Backbone, NoTwoJointsShareAMark) {
+    BackboneJoint second = scarph(FasteningKind::drift, 3);
+    second.name = "sternpost";
+    second.foreX += metres(4);
+    second.aftX += metres(4);
+    const auto out = layOutBackbone({{scarph(FasteningKind::bolt, 2), second}, {}});
+    std::vector<std::string> marks;
+    for (const Hole& hole : out.holes) marks.push_back(hole.mark);
+    EXPECT_EQ(marks, (std::vector<std::string>{"J1.1", "J1.2", "J2.1", "J2.2", "J2.3"}));
+}
+
 TEST(Backbone, DriftsSlantInTurn) {
     const auto out = layOutBackbone({{scarph(FasteningKind::drift, 2)}, {}});
     ASSERT_EQ(out.holes.size(), 2U);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -34,6 +35,27 @@ struct SheetName {
     std::string frame;  ///< empty for sheets of the whole hull
     bool empty = false;
     bool operator==(const SheetName&) const = default;
+};
+
+/// Makes the sheets of one state of the project, one by one; what they share is found once.
+/// Project, results, catalogue and the options' steps must outlive it unchanged.
+class SheetMaker {
+  public:
+    SheetMaker(const Project& project, const Results& results, const Catalogue& catalogue,
+               const PaperOptions& options);
+    ~SheetMaker();
+    SheetMaker(const SheetMaker&) = delete;
+    SheetMaker& operator=(const SheetMaker&) = delete;
+
+    /// Every sheet there is, in order: per frame its own and its floor's, then keel, planks,
+    /// backbone.
+    [[nodiscard]] const std::vector<SheetName>& names() const;
+    /// One sheet by its id; nothing when there is none of that id.
+    [[nodiscard]] std::optional<Sheet> sheet(const std::string& id) const;
+
+  private:
+    struct Parts;
+    std::unique_ptr<const Parts> parts_;
 };
 
 /// Every sheet there is, in order: per frame its own and its floor's, then keel, planks, backbone.

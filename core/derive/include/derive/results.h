@@ -81,13 +81,31 @@ struct Structure {
     bool operator==(const Structure&) const = default;
 };
 
+/// Checks that were worked out together: of a frame's fastenings, of a ballast bolt in one case.
+/// Never changed once made, so that what is worked out from one may be kept as long as it is there.
+struct CheckSet {
+    std::vector<Check> checks;  ///< worst first
+    /// The first check of each thing under a leading timber basis, metal counted under either:
+    /// places in `checks`, in their order.
+    std::vector<std::size_t> worstUs, worstEc5;
+    /// The frame of all of them; empty where they belong to none, or to several.
+    std::string frame;
+
+    CheckSet() = default;
+    explicit CheckSet(std::vector<Check> found);
+    [[nodiscard]] const std::vector<std::size_t>& worst(Basis leading) const {
+        return leading == Basis::ec5 ? worstEc5 : worstUs;
+    }
+    bool operator==(const CheckSet&) const = default;
+};
+
 /// The checks of one frame's fastenings, or of those that belong to no frame, with what is behind
 /// them.
 struct FrameChecks {
     std::vector<SetCheckInput> sets;
     std::optional<FloorCheckInput> floor;
     std::vector<FrameLoad> loads;  ///< by case
-    std::vector<Check> checks;
+    CheckSet found;
 };
 
 /// How often each stage really ran in the last derivation.
@@ -113,19 +131,23 @@ struct Results {
         boltInputs;                       ///< in the order of the placed bolts
     std::optional<WasherInput> keelWood;  ///< the bed's wood
     std::vector<std::shared_ptr<const FrameChecks>> frameChecks;  ///< by frame, then the backbone's
-    std::vector<std::shared_ptr<const std::vector<Check>>> checkSets;
+    std::vector<std::shared_ptr<const CheckSet>> checkSets;
     std::vector<const Check*> worstFirst;  ///< into checkSets
-    /// The same, worst first, by frame and by fastening.
-    std::unordered_map<std::string_view, std::vector<const Check*>> byFrame, byId;
     std::vector<Missing> missing;
     Problems problems;                  ///< of offsets, timbers and kept catalogue rows
     std::vector<std::string> cautions;  ///< what every screen and paper says
     RunCounts runs;
 };
 
-/// All checks of one fastening or frame, worst first.
+/// All checks of one fastening or timber, worst first.
 std::vector<const Check*> checksOf(const Results& results, const std::string& id);
-std::vector<const Check*> checksAtFrame(const Results& results, const std::string& frame);
+/// The sets with checks at one frame.
+std::vector<const CheckSet*> setsAtFrame(const Results& results, const std::string& frame);
+/// The worst check of each thing under a leading timber basis, metal counted under either.
+std::vector<const Check*> worstOfEach(const Results& results, Basis leading);
+/// The same by frame, of everything at it.
+std::unordered_map<std::string_view, const Check*> worstByFrame(const Results& results,
+                                                                Basis leading);
 
 /// All holes, ballast bolts first, then frame by frame; and all findings in the same order.
 std::vector<const Hole*> allHoles(const Results& results);

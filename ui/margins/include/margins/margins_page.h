@@ -7,6 +7,7 @@
 #include "desk/page.h"
 
 class QLabel;
+class QModelIndex;
 class QSplitter;
 class QStackedWidget;
 class QTimer;
@@ -22,8 +23,9 @@ class Segments;
 class SketchView;
 class WorkingPanel;
 
-/// Every check, worst first, under the side profile; a chart over the frames, and the working of
-/// the chosen check with both timber bases side by side. Follows the results while it is in front.
+/// The margins joint by joint, worst first, under the side profile; a chart over the frames, and
+/// the working of the chosen check with both timber bases side by side. Follows the results while
+/// it is in front.
 class MarginsPage : public Page {
     Q_OBJECT
 
@@ -53,17 +55,14 @@ class MarginsPage : public Page {
     void hullWanted(const QString& what);
     void cautionsWanted();
 
-  protected:
-    void showEvent(QShowEvent* event) override;
-
   private:
     void layOut();
     void connectParts();
-    void resultsChanged();
     void refresh();
+    void chooseFirst();
     void refreshChart();
     void filterChanged();
-    void rowChosen(int row);
+    void lineChosen(const QModelIndex& line);
     void showWorking();
     void sayWhatIsMissing();
 
@@ -82,8 +81,7 @@ class MarginsPage : public Page {
     QSplitter* across_;
     QSplitter* upright_;
     QSplitter* left_;
-    QTimer* soon_;       ///< waits until a run through the rows has come to rest
-    bool stale_ = true;  ///< the results changed while another page was in front
+    QTimer* soon_;  ///< waits until a run through the lines has come to rest
 };
 
 }  // namespace fayline

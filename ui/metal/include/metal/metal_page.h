@@ -36,7 +36,6 @@ class MetalPage : public Page {
     void done(const QString& says);
 
   protected:
-    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
 
   private:
@@ -52,7 +51,6 @@ class MetalPage : public Page {
     QLabel* totals_;
     QLabel* rules_;
     QPushButton* save_;
-    bool stale_ = true;
 };
 
 }  // namespace fayline

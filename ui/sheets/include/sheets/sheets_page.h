@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <optional>
 
 #include "desk/desk.h"
@@ -20,7 +21,9 @@ namespace fayline {
 class PaperView;
 class SaveAll;
 class Segments;
+class SheetMaker;
 class SheetsModel;
+class WhenSeen;
 struct PaperOptions;
 
 /// The sheets for the bench: list with revision codes, preview, printing and PDF.
@@ -75,6 +78,9 @@ class SheetsPage : public Page {
     void fitColumns();
     void endSaving();
     [[nodiscard]] PaperOptions options() const;
+    const SheetMaker& maker();
+    /// The chosen sheet with the time of now on it.
+    [[nodiscard]] std::optional<Sheet> fresh() const;
 
     Desk& desk_;
     QString program_;
@@ -96,7 +102,8 @@ class SheetsPage : public Page {
     SaveAll* saving_ = nullptr;
     PaperSize paper_ = PaperSize::a4;
     bool paperChosen_ = false;
-    bool stale_ = true;
+    WhenSeen* follow_ = nullptr;
+    std::unique_ptr<const SheetMaker> maker_;  ///< none after an edit, until it is needed
 };
 
 }  // namespace fayline

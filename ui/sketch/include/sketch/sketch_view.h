@@ -104,6 +104,7 @@ class SketchView : public QAbstractScrollArea {
     void focusOutEvent(QFocusEvent* event) override;
 
   private:
+    [[nodiscard]] SketchRoom room() const;
     void remake();
     void prepareAround();
     void forgetPicture();

@@ -22,6 +22,7 @@ class Segments;
 class SketchView;
 class StationsModel;
 class StationsView;
+class WhenSeen;
 class WorkingPanel;
 
 /// The grid, a row per frame, under the side profile; beside it the section at the chosen frame and
@@ -61,7 +62,6 @@ class StationsPage : public Page {
     void cautionsWanted();
 
   protected:
-    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
 
   private:
@@ -103,7 +103,7 @@ class StationsPage : public Page {
     QSplitter* upright_;
     std::vector<FieldForm*> detailForms_;
     bool fromSketch_ = false;
-    bool stale_ = true;   ///< pictures and list wait until the page is looked at
+    WhenSeen* follow_;
     int sideBefore_ = 0;  ///< width to go back to after a working
 };
 

@@ -45,6 +45,8 @@ class WorkingPanel : public QWidget {
     std::shared_ptr<const Results> results_;
     std::optional<Working> working_;
     Speech speech_;
+    QString html_;  ///< what is shown, and in which font
+    QFont font_;
 };
 
 }  // namespace fayline
