@@ -139,7 +139,10 @@ Done joint(const Arguments& arguments, std::ostream& out, std::ostream&) {
     if (!file) return tl::unexpected(file.error());
     const auto result = workJoint(file->joint);
     if (!result) return failed(result.error());
-    return printed(arguments.has("--json") ? jointJson(*file, *result) : jointText(*file, *result),
+    const auto moisture = moistureRows(file->joint, file->zone);
+    if (!moisture) return failed(moisture.error());
+    return printed(arguments.has("--json") ? jointJson(*file, *result, *moisture)
+                                           : jointText(*file, *result, *moisture),
                    out);
 }
 

@@ -48,8 +48,53 @@ void readPlacement(const Json& json, JointFile& file, Problems& problems) {
     file.joint.placement = made;
 }
 
-void readDemand(const Json& json, JointFile& file, Problems& problems) {
-    const JointObject demand(json, "demand", {"lateral", "axial"}, problems);
+GroupPlace placeOf(const Json& json, const std::string& path, Problems& problems) {
+    const JointObject place(json, path, {"along", "across"}, problems);
+    return {place.place("along").value_or(Length{}), place.place("across").value_or(Length{})};
+}
+
+void readGroup(const Json& json, JointFile& file, Problems& problems) {
+    const JointObject group(json, "group", {"places", "load_at", "direction"}, problems);
+    JointGroup made;
+    made.direction = group.angle("direction").value_or(Angle{});
+    if (const Json* at = group.find("load_at")) {
+        made.loadAt = placeOf(*at, "group.load_at", problems);
+    } else {
+        group.refuse("load_at", "is missing", "a point on the load's line, along and across");
+    }
+    const Json* places = group.find("places");
+    if (places == nullptr || !places->is_array()) {
+        group.refuse("places", places == nullptr ? "is missing" : "is no list",
+                     "a list of places, each with along and across");
+        return;
+    }
+    for (std::size_t i = 0; i < places->size() && i < 1001; ++i)
+        made.places.push_back(
+            placeOf((*places)[i], "group.places[" + std::to_string(i) + "]", problems));
+    file.joint.group = std::move(made);
+}
+
+/// `shear` says again how many planes there are. Double shear of two members: the first stands on
+/// the far side as well.
+void readShear(const JointObject& top, JointFile& file) {
+    const auto word = top.word("shear", {"single", "double"}, "shear");
+    if (!word) return;
+    auto& members = file.joint.members;
+    const bool twice = *word == "double";
+    if (twice && members.size() == 2) {
+        JointMember far = members[0];
+        members[1].gap = members[0].gap;
+        far.gap = Length{};
+        members.push_back(far);
+        file.woods.push_back(file.woods.front());
+    } else if (!members.empty() && members.size() != (twice ? 3U : 2U)) {
+        top.refuse("shear", "is " + *word + " with " + std::to_string(members.size()) + " members",
+                   twice ? "two members, the first on both sides, or three" : "two members");
+    }
+}
+
+void readDemand(const Json& json, const char* key, JointFile& file, Problems& problems) {
+    const JointObject demand(json, key, {"lateral", "axial"}, problems);
     file.joint.load = JointLoad{demand.force("lateral").value_or(Force{}),
                                 demand.force("axial").value_or(Force{})};
 }
@@ -70,6 +115,12 @@ void readService(const JointObject& top, JointFile& file) {
     if (const auto word =
             top.word("kind_of_load", {"permanent", "variable", "accidental"}, "kind of load"))
         joint.kindOfLoad = *kindOfLoadNamed(*word);
+    std::vector<std::string> zones;
+    for (const auto zone : {MoistureZone::soaked, MoistureZone::cycling, MoistureZone::drier})
+        zones.emplace_back(nameOf(zone));
+    file.zone = joint.service == Service::dry ? MoistureZone::drier : MoistureZone::soaked;
+    if (const auto word = top.word("zone", zones, "zone")) file.zone = *moistureZoneNamed(*word);
+    joint.heel = top.yes("heel").value_or(false);
     if (const auto word = top.word("basis", {"us", "ec5"}, "basis"))
         file.basis = *word == "us" ? Basis::us : Basis::ec5;
     if (const auto word = top.word("units", {"inches", "millimetres"}, "system of units"))
@@ -95,11 +146,8 @@ void readMembers(const JointObject& top, const Catalogue& catalogue, JointFile& 
 }
 
 /// A problem of the joint with the file's word for its place.
-Problem inTheFile(Problem problem) {
-    const auto swap = [&](const std::string& from, const std::string& to) {
-        if (problem.where.rfind(from, 0) == 0) problem.where.replace(0, from.size(), to);
-    };
-    swap("load.", "demand.");
+Problem inTheFile(Problem problem, bool demand) {
+    if (demand && problem.where.rfind("load.", 0) == 0) problem.where.replace(0, 5, "demand.");
     return problem;
 }
 
@@ -111,10 +159,11 @@ ResultAll<JointFile> readJointText(const std::string& text, const std::string& n
     if (!json) return tl::unexpected(Problems{json.error()});
     JointFile file;
     Problems problems;
-    const JointObject top(*json, "",
-                          {"members", "fastener", "hole", "service", "fitted", "duration",
-                           "kind_of_load", "row", "placement", "demand", "basis", "units"},
-                          problems);
+    const JointObject top(
+        *json, "",
+        {"members", "fastener", "hole", "service", "fitted", "duration", "kind_of_load", "zone",
+         "shear", "row", "placement", "group", "heel", "demand", "load", "basis", "units"},
+        problems);
     if (!json->is_object()) return tl::unexpected(problems);
     readService(top, file);
     readMembers(top, catalogue, file, problems);
@@ -126,9 +175,16 @@ ResultAll<JointFile> readJointText(const std::string& text, const std::string& n
     if (const Json* part = top.find("hole")) readJointHole(*part, file, problems);
     if (const Json* part = top.find("row")) readRow(*part, file, problems);
     if (const Json* part = top.find("placement")) readPlacement(*part, file, problems);
-    if (const Json* part = top.find("demand")) readDemand(*part, file, problems);
+    if (const Json* part = top.find("group")) readGroup(*part, file, problems);
+    if (top.has("demand") && top.has("load"))
+        top.refuse("load", "is given beside demand, which is the same", "one of the two");
+    for (const char* key : {"demand", "load"}) {
+        if (const Json* part = top.find(key)) readDemand(*part, key, file, problems);
+    }
+    readShear(top, file);
     if (problems.empty()) {
-        if (auto wrong = problemOf(file.joint)) problems.push_back(inTheFile(*std::move(wrong)));
+        if (auto wrong = problemOf(file.joint))
+            problems.push_back(inTheFile(*std::move(wrong), top.has("demand")));
     }
     if (!problems.empty()) return tl::unexpected(problems);
     return file;

@@ -7,6 +7,7 @@
 
 #include "catalogue/catalogue.h"
 #include "joint/joint.h"
+#include "joint/moisture.h"
 #include "quantity/display.h"
 #include "quantity/result.h"
 
@@ -17,6 +18,7 @@ struct JointFile {
     Joint joint;
     std::vector<std::optional<std::string>> woods;  ///< catalogue id of each member's wood
     std::optional<std::string> metal, thread;       ///< catalogue ids
+    MoistureZone zone = MoistureZone::soaked;       ///< for the four states of moisture
     Basis basis = Basis::us;                        ///< whose limit states are put in order
     UnitSystem units = UnitSystem::inches;          ///< of the readable text
 };

@@ -36,7 +36,13 @@ Json memberJson(const JointMember& member, const std::optional<std::string>& woo
     json["across_us_MPa"] = megapascal(member.acrossUs);
     json["across_ec5_MPa"] = megapascal(member.acrossEc5);
     json["across_mean_MPa"] = megapascal(member.acrossMean);
+    json["tension_us_MPa"] = megapascal(member.tensionUs);
+    json["tension_ec5_MPa"] = megapascal(member.tensionEc5);
+    json["shear_us_MPa"] = megapascal(member.shearUs);
+    json["lead_MPa"] = megapascal(member.lead);
     json["thickness_mm"] = mm(member.thickness);
+    json["width_mm"] = mm(member.width);
+    json["grain_slope"] = number(member.grainSlope);
     json["counterbore_mm"] = mm(member.counterbore);
     json["gap_mm"] = mm(member.gap);
     json["grain_deg"] = member.grain.inDegrees();
@@ -65,7 +71,7 @@ Json fastenerJson(const JointFile& file) {
     const JointFastener& f = file.joint.fastener;
     const bool screw = f.kind == FastenerKind::woodScrew;
     const ScrewShape shape = screw ? screwShape(f) : ScrewShape{};
-    const auto orRule = [&](const std::optional<Length>& given, const Figure<Length>& rule) {
+    const auto orRule = [&](const std::optional<Length>& given, const SourcedLength& rule) {
         return screw ? mm(rule.value) : mm(given);
     };
     Json json;
@@ -85,6 +91,12 @@ Json fastenerJson(const JointFile& file) {
     json["head_strength_MPa"] = megapascal(f.headStrengthEc5);
     json["head_washer"] = bearingJson(f.headBearing);
     json["point_washer"] = bearingJson(f.pointBearing);
+    json["pitch_mm"] = mm(f.pitch);
+    json["nut_height_mm"] = mm(f.nutHeight);
+    json["nut_shear_MPa"] = megapascal(f.nutShear);
+    json["peen_height_mm"] = mm(f.peenHeight);
+    json["slant_deg"] = f.slant ? Json(f.slant->inDegrees()) : Json(nullptr);
+    json["yield_moment_Nm"] = f.yieldMoment ? newtonMetre(f.yieldMoment->value) : Json(nullptr);
     json["corrosion_mm"] = mm(f.corrosion);
     json["metal"] = metalJson(file);
     return json;
@@ -107,6 +119,28 @@ Json placementJson(const std::optional<Placement>& placement) {
             {"edge_loaded_across", placement->edgeLoadedAcross}};
 }
 
+Json holeJson(const JointFastener& fastener) {
+    const ScrewHole& hole = fastener.screwHole;
+    return {{"diameter_mm", mm(fastener.hole)},  {"bung_mm", mm(fastener.bung)},
+            {"slip_fit_mm", mm(hole.slipFit)},   {"pilot_mm", mm(hole.pilot)},
+            {"pilot_tip_mm", mm(hole.pilotTip)}, {"bit_mm", mm(hole.bit)},
+            {"collar_mm", mm(hole.collar)}};
+}
+
+Json placeJson(const GroupPlace& place) {
+    return {{"along_mm", mm(place.along)}, {"across_mm", mm(place.across)}};
+}
+
+Json groupJson(const std::optional<JointGroup>& group) {
+    if (!group) return nullptr;
+    Json json;
+    json["places"] = Json::array();
+    for (const GroupPlace& place : group->places) json["places"].push_back(placeJson(place));
+    json["load_at"] = placeJson(group->loadAt);
+    json["direction_deg"] = group->direction.inDegrees();
+    return json;
+}
+
 Json inputJson(const JointFile& file) {
     const Joint& joint = file.joint;
     Json json;
@@ -114,7 +148,10 @@ Json inputJson(const JointFile& file) {
     for (std::size_t i = 0; i < joint.members.size(); ++i)
         json["members"].push_back(memberJson(joint.members[i], file.woods[i]));
     json["fastener"] = fastenerJson(file);
-    json["hole"] = {{"diameter_mm", mm(joint.fastener.hole)}, {"bung_mm", mm(joint.fastener.bung)}};
+    json["hole"] = holeJson(joint.fastener);
+    json["zone"] = nameOf(file.zone);
+    json["heel"] = joint.heel;
+    json["group"] = groupJson(joint.group);
     json["service"] = joint.service == Service::dry ? "dry" : "wet";
     json["fitted"] = joint.fitted == Fitted::dry ? "dry" : "wet";
     json["duration"] = nameOf(joint.duration);
@@ -140,10 +177,10 @@ void addState(Json& json, const LimitState& state) {
     json["working_N"] = newton(state.working);
     json["gives_N"] = band(state.gives);
     json["apart_N"] = band(state.apart);
-    json["clause"] = state.clause;
+    json["clause"] = clauseOf(state);
     json["soft"] = state.soft;
     json["standing"] = standingText(state.standing);
-    json["outside"] = state.outside;
+    json["outside"] = textsOf(state.outside);
 }
 
 Json lateralJson(const LateralResult& lateral, Basis basis) {
@@ -161,11 +198,11 @@ Json basisJson(const BasisResult& result, Basis basis,
                const std::optional<DrivingResult>& driving) {
     Json json = Json::object();
     json["combined"] = nullptr;
-    for (const LimitState& state : result.states()) {
+    result.each([&](const LimitState& state) {
         const std::string name(nameOf(state.kind));
         if (state.kind == LimitStateKind::lateral) {
             json[name] = lateralJson(*result.lateral, basis);
-            continue;
+            return;
         }
         Json one = Json::object();
         if (state.kind == LimitStateKind::withdrawal) {
@@ -173,12 +210,22 @@ Json basisJson(const BasisResult& result, Basis basis,
                 inNewtonsPerMillimetre(result.withdrawal->referencePerLength);
             one["holds_mm"] = mm(result.withdrawal->holds);
         }
+        if (state.kind == LimitStateKind::group) {
+            one["plastic_N"] = newton(result.group->plastic);
+            one["worst"] = result.group->worst;
+            one["share"] = result.group->share;
+        }
         addState(one, state);
         json[name] = one;
-    }
+    });
     if (driving) {
+        const auto torque = [](const std::optional<Moment>& moment) {
+            return moment ? newtonMetre(*moment) : Json(nullptr);
+        };
         json["driving"] = {{"gives_Nm", newtonMetre(driving->gives)},
-                           {"apart_Nm", newtonMetre(driving->apart)}};
+                           {"apart_Nm", newtonMetre(driving->apart)},
+                           {"dry_Nm", torque(driving->dry)},
+                           {"waxed_Nm", torque(driving->waxed)}};
     }
     json["missing"] = Json::array();
     for (const MissingState& missing : result.missing)
@@ -186,9 +233,27 @@ Json basisJson(const BasisResult& result, Basis basis,
     return json;
 }
 
+Json moistureJson(MoistureZone zone, const std::vector<MoistureRow>& rows) {
+    Json json;
+    json["zone"] = nameOf(zone);
+    json["states"] = Json::array();
+    for (const MoistureState state : moistureStates) json["states"].push_back(nameOf(state));
+    json["limit_states"] = Json::array();
+    for (const MoistureRow& row : rows) {
+        Json working = Json::array();
+        for (const Force force : row.working) working.push_back(newton(force));
+        json["limit_states"].push_back({{"basis", nameOf(row.basis)},
+                                        {"limit_state", nameOf(row.kind)},
+                                        {"working_N", working},
+                                        {"governs", nameOf(row.governs)}});
+    }
+    return json;
+}
+
 }  // namespace
 
-std::string jointJson(const JointFile& file, const JointResult& result) {
+std::string jointJson(const JointFile& file, const JointResult& result,
+                      const std::vector<MoistureRow>& moisture) {
     Json json = jsonHead("fayline.joint/1", nullptr);
     json["joint"] = inputJson(file);
     json["basis"] = nameOf(file.basis);
@@ -202,7 +267,8 @@ std::string jointJson(const JointFile& file, const JointResult& result) {
                                     {"has_mm", mm(finding.has)},
                                     {"needs_mm", mm(finding.needs)},
                                     {"met", finding.met},
-                                    {"says", finding.says}});
+                                    {"says", finding.says()},
+                                    {"standing", standingText(finding.standing)}});
     }
     json["first_to_go"] = Json::array();
     const BasisResult& chosen = file.basis == Basis::us ? result.us : result.ec5;
@@ -213,7 +279,15 @@ std::string jointJson(const JointFile& file, const JointResult& result) {
                                        {"soft", entry.soft},
                                        {"too_close", entry.tooClose}});
     }
-    json["cautions"] = result.cautions;
+    json["moisture"] = moistureJson(file.zone, moisture);
+    json["slip"] = Json::array();
+    for (const PlaneSlip& slip : result.slip)
+        json["slip"].push_back({{"soft_N_per_mm", inNewtonsPerMillimetre(slip.soft)},
+                                {"stiff_N_per_mm", inNewtonsPerMillimetre(slip.stiff)},
+                                {"why", sourceOf(slip)}});
+    json["cautions"] = jointCautions(file.joint);
+    if (const std::string above = aboveGivingText(result); !above.empty())
+        json["cautions"].push_back(above);
     for (const std::string& caution : standingCautions()) json["cautions"].push_back(caution);
     return jsonText(json);
 }

@@ -88,6 +88,36 @@ std::optional<T> JointObject::number(const char* key, const char* example, Read 
     return std::nullopt;
 }
 
+/// A number and one of a few units; the project has no other moments to read.
+Result<Moment> momentFrom(const std::string& text, const std::string& path) {
+    struct Unit {
+        std::string_view name;
+        double newtonMetres;
+    };
+    constexpr double poundInch = 4.4482216152605 * 0.0254;
+    constexpr Unit units[] = {{"Nmm", 0.001},
+                              {"N·mm", 0.001},
+                              {"Nm", 1.0},
+                              {"N·m", 1.0},
+                              {"lb-in", poundInch},
+                              {"in-lb", poundInch},
+                              {"lb-ft", poundInch * 12},
+                              {"ft-lb", poundInch * 12}};
+    const std::string whole(trimmed(text));
+    for (const Unit& unit : units) {
+        if (whole.size() <= unit.name.size() ||
+            whole.compare(whole.size() - unit.name.size(), unit.name.size(), unit.name) != 0)
+            continue;
+        const auto number = readRatio(
+            trimmed(std::string_view(whole).substr(0, whole.size() - unit.name.size())), path);
+        if (!number) return tl::unexpected(number.error());
+        return newtonMetres(*number * unit.newtonMetres);
+    }
+    return tl::unexpected(Problem{"unit.missing", path,
+                                  "\"" + quotable(text, 40) + "\" is no moment with its unit",
+                                  "a number with Nm, Nmm, lb-in or lb-ft"});
+}
+
 std::optional<Length> JointObject::size(const char* key) const {
     const auto value = typed<Length>(
         key, "1 1/2 in", [](const auto& text, auto path) { return readLength(text, path); });
@@ -101,6 +131,22 @@ std::optional<Length> JointObject::depth(const char* key) const {
         key, "3/8 in", [](const auto& text, auto path) { return readLength(text, path); });
     if (!value || (value->si() >= 0.0 && *value <= largest)) return value;
     refuse(key, "is " + find(key)->get<std::string>(), "0 to 5 m");
+    return std::nullopt;
+}
+
+std::optional<Length> JointObject::place(const char* key) const {
+    const auto value = typed<Length>(
+        key, "3 in", [](const auto& text, auto path) { return readLength(text, path); });
+    if (!value || abs(*value) <= largest) return value;
+    refuse(key, "is " + find(key)->get<std::string>(), "within 5 m");
+    return std::nullopt;
+}
+
+std::optional<Moment> JointObject::moment(const char* key) const {
+    const auto value = typed<Moment>(
+        key, "8 Nm", [](const auto& text, auto path) { return momentFrom(text, path); });
+    if (!value || (value->si() > 0.0 && *value <= newtonMetres(1e6))) return value;
+    refuse(key, "is " + find(key)->get<std::string>(), "more than 0 and at most 1 MN·m");
     return std::nullopt;
 }
 

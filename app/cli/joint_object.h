@@ -29,7 +29,10 @@ class JointObject {
     std::optional<Length> size(const char* key) const;
     /// Nil or more, at most 5 m.
     std::optional<Length> depth(const char* key) const;
+    /// Of either sign, at most 5 m.
+    std::optional<Length> place(const char* key) const;
     /// More than nil.
+    std::optional<Moment> moment(const char* key) const;
     std::optional<Stress> stress(const char* key) const;
     std::optional<Area> area(const char* key) const;
     std::optional<Force> force(const char* key) const;

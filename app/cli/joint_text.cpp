@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <set>
 
 #include "derive/results.h"
 #include "joint/work_joint.h"
@@ -51,7 +50,9 @@ std::string memberLine(const JointMember& member, const std::optional<std::strin
                        const Style& style) {
     std::string text = member.name + ": " + style.length(member.thickness);
     if (member.counterbore.si() > 0.0) text += " less " + style.length(member.counterbore);
-    text += " of " + (wood ? plain(*wood) : std::string("wood as given"));
+    text += " of " + (member.lead ? std::string("lead")
+                      : wood      ? plain(*wood)
+                                  : std::string("wood as given"));
     if (member.grain > Angle{}) text += ", load at " + displayAngle(member.grain) + " to the grain";
     if (member.endGrain) text += ", in end grain";
     if (member.gap.si() > 0.0) text += ", then a gap of " + style.length(member.gap);
@@ -66,29 +67,88 @@ std::string row(const std::string& what, const std::string& reference, const std
     return text + "\n";
 }
 
+/// Each rule once, with all the limit states it touches.
+std::string outsideText(const BasisResult& result) {
+    std::vector<std::pair<Remark, std::string>> rolled;
+    result.each([&](const LimitState& state) {
+        for (const Remark& remark : state.outside) {
+            const auto same = std::find_if(rolled.begin(), rolled.end(), [&](const auto& old) {
+                return old.first.rule == remark.rule && old.first.member == remark.member;
+            });
+            const std::string kind = plain(nameOf(state.kind));
+            if (same == rolled.end()) {
+                rolled.emplace_back(remark, kind);
+            } else {
+                same->second += ", " + kind;
+            }
+        }
+    });
+    std::string text;
+    for (const auto& [remark, kinds] : rolled)
+        text += "  outside, " + kinds + ": " + textOf(remark) + "\n";
+    return text;
+}
+
 std::string basisText(const BasisResult& result, const char* title, const char* reference,
                       const Style& style) {
     std::string text = std::string("\n") + title + "\n";
     text += row("", reference, "working", "starts to give", "comes apart", "");
-    for (const LimitState& state : result.states()) {
-        const std::string how = state.kind == LimitStateKind::lateral
-                                    ? "mode " + result.lateral->governs
-                                : state.soft ? "soft"
-                                             : "sudden";
+    result.each([&](const LimitState& state) {
+        std::string how = state.kind == LimitStateKind::lateral
+                              ? "mode " + std::string(result.lateral->governs)
+                          : state.soft ? "soft"
+                                       : "sudden";
+        if (!state.place.empty()) how += ", " + std::string(state.place);
         text +=
             row(plain(nameOf(state.kind)), style.force(state.reference), style.force(state.working),
                 style.band(state.gives), style.band(state.apart), how);
+    });
+    if (result.group) {
+        text += "  group: fastening " + std::to_string(result.group->worst + 1) + " carries " +
+                rounded(result.group->share, 3) + " of the load; once all have yielded " +
+                style.force(result.group->plastic) + "\n";
     }
     for (const MissingState& missing : result.missing)
-        text += plain(nameOf(missing.kind)) + ": not worked out, " + missing.why + "\n";
-    std::set<std::string> said;
-    for (const LimitState& state : result.states()) {
-        for (const std::string& outside : state.outside) {
-            if (said.insert(outside).second)
-                text += "  outside, " + plain(nameOf(state.kind)) + ": " + outside + "\n";
-        }
+        text +=
+            plain(nameOf(missing.kind)) + ": not worked out, " + std::string(missing.why) + "\n";
+    return text + outsideText(result);
+}
+
+std::string moistureText(const JointFile& file, const std::vector<MoistureRow>& rows,
+                         const Style& style) {
+    std::string text = "\nMoisture, " + std::string(nameOf(file.zone)) + " zone: design loads\n";
+    text += padded("", 20) + padded("as fitted", 11) + padded("shed, dry", 11) +
+            padded("afloat", 11) + padded("winter", 11) + "governs\n";
+    for (const MoistureRow& one : rows) {
+        text += padded(std::string(nameOf(one.basis)) + " " + plain(nameOf(one.kind)), 20);
+        for (const Force force : one.working) text += padded(style.force(force), 11);
+        text += plain(nameOf(one.governs)) + "\n";
     }
     return text;
+}
+
+std::string drivingText(const DrivingResult& driving) {
+    const auto torque = [](Moment moment) { return rounded(inNewtonMetres(moment), 2) + " N·m"; };
+    std::string text = "\nDriving: the root starts to yield at " + torque(driving.gives) +
+                       " and twists off at " + torque(driving.apart);
+    if (driving.dry) {
+        text += "; the last turn takes about " + torque(*driving.dry) + " dry and " +
+                torque(*driving.waxed) + " waxed (judgement: try it on a scrap)";
+        if (*driving.dry > driving.gives) text += ". Wax or soap it";
+    }
+    return text + "\n";
+}
+
+std::string slipText(const JointResult& result) {
+    std::string text;
+    for (std::size_t i = 0; i < result.slip.size(); ++i) {
+        const PlaneSlip& slip = result.slip[i];
+        text += "Slip, plane " + std::to_string(i + 1) + ": " +
+                rounded(inNewtonsPerMillimetre(slip.soft), 0) + " to " +
+                rounded(inNewtonsPerMillimetre(slip.stiff), 0) + " N/mm (" +
+                std::string(sourceOf(slip)) + ")\n";
+    }
+    return text.empty() ? text : "\n" + text;
 }
 
 std::string orderText(const JointFile& file, const JointResult& result, const Style& style) {
@@ -107,7 +167,25 @@ std::string orderText(const JointFile& file, const JointResult& result, const St
 
 }  // namespace
 
-std::string jointText(const JointFile& file, const JointResult& result) {
+std::string aboveGivingText(const JointResult& result) {
+    std::string text;
+    for (const Basis basis : {Basis::us, Basis::ec5}) {
+        std::string kinds;
+        (basis == Basis::us ? result.us : result.ec5).each([&](const LimitState& state) {
+            if (state.basis == basis && worksAboveGiving(state))
+                kinds += (kinds.empty() ? "" : ", ") + plain(nameOf(state.kind));
+        });
+        if (kinds.empty()) continue;
+        text += std::string(text.empty() ? "" : " ") +
+                (basis == Basis::us ? "US basis, " : "Eurocode 5, ") + kinds +
+                ": the design load stands above what starts to give. " +
+                std::string(whyAboveGiving(basis));
+    }
+    return text;
+}
+
+std::string jointText(const JointFile& file, const JointResult& result,
+                      const std::vector<MoistureRow>& moisture) {
     const Joint& joint = file.joint;
     const Style style{file.units};
     std::string text = fastenerLine(file, style);
@@ -118,19 +196,19 @@ std::string jointText(const JointFile& file, const JointResult& result) {
             " load\n";
     text += basisText(result.us, "US basis", "reference", style);
     text += basisText(result.ec5, "Eurocode 5", "charact.", style);
-    if (result.driving) {
-        text += "\nDriving: the root starts to yield at " +
-                rounded(inNewtonMetres(result.driving->gives), 2) + " N·m and twists off at " +
-                rounded(inNewtonMetres(result.driving->apart), 2) + " N·m\n";
-    }
+    if (const std::string above = aboveGivingText(result); !above.empty())
+        text += "\n" + above + "\n";
+    text += moistureText(file, moisture, style);
+    if (result.driving) text += drivingText(*result.driving);
     if (!result.geometry.empty()) text += "\nSizes\n";
     for (const GeometryFinding& finding : result.geometry) {
-        text += padded(plain(finding.what), 13) + (finding.met ? "ok    " : "short ") + "has " +
-                style.length(finding.has) + ", needs " + style.length(finding.needs) + ": " +
-                finding.says + "\n";
+        text += padded(plain(finding.what), 14) + (finding.met ? "ok    " : "wrong ") + "has " +
+                style.length(finding.has) + (finding.atMost ? ", at most " : ", needs ") +
+                style.length(finding.needs) + ": " + finding.says() + "\n";
     }
+    text += slipText(result);
     text += orderText(file, result, style) + "\n";
-    for (const std::string& caution : result.cautions) text += caution + "\n";
+    for (const std::string& caution : jointCautions(joint)) text += caution + "\n";
     for (const std::string& caution : standingCautions()) text += caution + "\n";
     return text;
 }

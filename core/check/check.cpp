@@ -58,9 +58,9 @@ Check compare(Force demand, const LimitState& state, double target) {
     check.gives = state.gives;
     check.apart = state.apart;
     check.soft = state.soft;
-    check.clause = state.clause;
+    check.clause = clauseOf(state);
     check.standing = state.standing;
-    check.outside = state.outside;
+    check.outside = textsOf(state.outside);
     if (demand.si() <= 0) {
         check.status = Status::unloaded;
         return check;

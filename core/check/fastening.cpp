@@ -16,6 +16,8 @@ Force sizeOf(const SetDemand& demand) {
 std::optional<Force> demandFor(LimitStateKind kind, const SetDemand& demand) {
     switch (kind) {
         case LimitStateKind::lateral:
+        case LimitStateKind::netSection:
+        case LimitStateKind::splitting:
             if (demand.lateral > Force{}) return demand.lateral;
             return std::nullopt;
         case LimitStateKind::combined:
@@ -36,6 +38,14 @@ std::optional<Force> demandFor(LimitStateKind kind, const SetDemand& demand) {
     }
 }
 
+/// Heads, nuts and washers drawn through are worked out where their sizes are known; a hull's
+/// decisions do not ask for them.
+bool askedOfHulls(LimitStateKind kind) {
+    return kind != LimitStateKind::headShear && kind != LimitStateKind::threadStrip &&
+           kind != LimitStateKind::punching && kind != LimitStateKind::netSection &&
+           kind != LimitStateKind::splitting;
+}
+
 void label(Check& check, const SetCheckInput& input, const FrameLoad& load) {
     check.id = input.set.id;
     check.frame = input.set.frame;
@@ -47,18 +57,19 @@ void label(Check& check, const SetCheckInput& input, const FrameLoad& load) {
 
 void addStates(const SetCheckInput& input, const FrameLoad& load, const SetDemand& demand,
                const BasisResult& basis, bool metalToo, std::vector<Check>& checks) {
-    for (LimitState& state : basis.states()) {
-        if (state.basis == Basis::metal && !metalToo) continue;
+    basis.each([&](const LimitState& state) {
+        if (state.basis == Basis::metal && !metalToo) return;
         const auto own = demandFor(state.kind, demand);
-        if (!own) continue;
+        if (!own) return;
         const double factor = state.basis == Basis::ec5 ? load.settings.ec5Factor : 1.0;
-        if (!demand.judgement.empty()) state.outside.push_back(demand.judgement);
         checks.push_back(compare(*own * factor, state, input.target));
+        if (demand.judgement.empty()) return;
         // A share that is judged is neither good nor short: the figure stands beside the reason.
-        if (!demand.judgement.empty()) checks.back().status = Status::outside;
-    }
+        checks.back().outside.push_back(demand.judgement);
+        checks.back().status = Status::outside;
+    });
     for (const MissingState& missing : basis.missing) {
-        if (!demandFor(missing.kind, demand)) continue;
+        if (!demandFor(missing.kind, demand) || !askedOfHulls(missing.kind)) continue;
         Check check;
         check.limitState = missing.kind;
         check.basis = metalToo ? Basis::us : Basis::ec5;

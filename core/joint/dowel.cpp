@@ -38,11 +38,11 @@ DowelModes dowelModes(const DowelInput& input) {
 }
 
 Moment dowelMoment(Stress bendingYield, Length width, DowelSection section) {
-    const double cube = std::pow(width.si(), 3);
+    const double cube = width.si() * width.si() * width.si();
     return Moment::fromSi(bendingYield.si() * cube / (section == DowelSection::round ? 6.0 : 4.0));
 }
 
-const ModeLoad& leastMode(const std::vector<ModeLoad>& modes) {
+const ModeLoad& leastMode(const ModeLoads& modes) {
     return *std::min_element(modes.begin(), modes.end(),
                              [](const ModeLoad& a, const ModeLoad& b) { return a.load < b.load; });
 }

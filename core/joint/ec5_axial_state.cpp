@@ -11,25 +11,15 @@
 namespace fayline {
 namespace {
 
-double designShare(const Prepared& prepared) {
-    return kMod(prepared.joint->duration, prepared.joint->service) /
-           gammaM(prepared.joint->kindOfLoad);
-}
-
-void rangeNotes(const Prepared& prepared, std::vector<std::string>& outside) {
+void rangeNotes(const Prepared& prepared, std::vector<Remark>& outside) {
     const Length d = prepared.nominal;
     if (d < millimetres(6) || d > millimetres(12))
-        outside.push_back("diameter " + bothUnits(d) +
-                          " outside the 6 to 12 mm the formula was made for");
+        outside.push_back({Rule::screwDiameterOutside, -1, d, {}, 0.0});
     const double ratio = prepared.inEquations / d;
-    if (ratio < 0.6 || ratio > 0.75)
-        outside.push_back("root " + rounded(ratio, 2) +
-                          " of the diameter, outside the 0.60 to 0.75 the formula was made for");
+    if (ratio < 0.6 || ratio > 0.75) outside.push_back({Rule::screwRootOutside, -1, {}, {}, ratio});
     if (prepared.thread < 6.0 * d)
-        outside.push_back("traditional, shorter than the code: " + bothUnits(prepared.thread) +
-                          " of thread holds, the code wants six diameters");
-    if (prepared.last().given->endGrain)
-        outside.emplace_back("end grain: the code wants 30 degrees or more to the grain");
+        outside.push_back({Rule::shorterThanTheCode, -1, prepared.thread, 6.0 * d, 0.0});
+    if (prepared.last().given->endGrain) outside.push_back({Rule::endGrainAxis, -1, {}, {}, 0.0});
 }
 
 void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& result,
@@ -52,13 +42,12 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
     const Angle axis = last.given->endGrain ? Angle{} : Angle::degrees(90);
     state.kind = LimitStateKind::withdrawal;
     state.basis = Basis::ec5;
-    state.reference =
-        screwWithdrawalEc5(last.density->value, prepared.nominal, prepared.thread, axis);
+    state.reference = screwWithdrawalEc5(*last.density, prepared.nominal, prepared.thread, axis);
     if (found.holds.si() > 0.0) found.referencePerLength = state.reference / found.holds;
-    state.working = state.reference * designShare(prepared);
+    state.working = state.reference * ec5Share(prepared);
     state.apart = bands.withdrawalApart;
     state.soft = false;
-    state.standing = std::max(Standing::fromMemory, last.density->standing);
+    state.standing = std::max(Standing::fromMemory, last.densityStanding);
     state.clause = "EN 1995-1-1:2004+A1:2008 8.7.2 (8.38 to 8.40); Tables 3.1, 2.3";
     rangeNotes(prepared, state.outside);
     if (traces != nullptr) {
@@ -69,7 +58,7 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
         explainMember(last, Basis::ec5, trace);
         explainHold(prepared, trace);
         trace.lines.push_back({"F_ax,Rk", "characteristic withdrawal", state.reference,
-                               state.clause, Standing::fromMemory});
+                               std::string(state.clause), Standing::fromMemory});
         explainEc5Factors(prepared, trace);
         trace.lines.push_back({"R_d", "design load along it", state.working, "", std::nullopt});
     }
@@ -90,15 +79,14 @@ void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* tra
     state.kind = LimitStateKind::pullThrough;
     state.basis = Basis::ec5;
     state.reference = declared ? pullThroughDeclared(declared->value, kilogramsPerCubicMetre(350),
-                                                     first.density->value, head)
-                               : pullThroughNail(first.density->value, head);
-    state.working = state.reference * designShare(prepared);
+                                                     *first.density, head)
+                               : pullThroughNail(*first.density, head);
+    state.working = state.reference * ec5Share(prepared);
     state.soft = false;
-    state.standing = std::max(Standing::fromMemory, first.density->standing);
+    state.standing = std::max(Standing::fromMemory, first.densityStanding);
     state.clause =
         declared ? "EN 1995-1-1:2004+A1:2008 8.7.2 (8.40b)" : "EN 1995-1-1 8.3.2(6), smooth nails";
-    if (!declared)
-        state.outside.emplace_back("no strength declared for the head: taken as a smooth nail's");
+    if (!declared) state.outside.push_back({Rule::headNotDeclared, -1, {}, {}, 0.0});
     if (traces != nullptr) {
         Trace& trace = *traceOf(traces, Basis::ec5, LimitStateKind::pullThrough);
         startTrace(trace, "Head pulled through the outer timber, Eurocode 5",
@@ -106,8 +94,7 @@ void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* tra
                             : "R_d = 70·10⁻⁶ · ρ_k² · d_h² · k_mod / γ_M",
                    state);
         explainMember(first, Basis::ec5, trace);
-        trace.lines.push_back(
-            {"d_h", "head", head, prepared.screw.head.source, prepared.screw.head.standing});
+        trace.lines.push_back(lineOf("d_h", "head", prepared.screw.head));
         if (declared)
             trace.lines.push_back({"f_head", "declared at 350 kg/m³", declared->value,
                                    declared->source, declared->standing});
@@ -133,7 +120,7 @@ void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces
     state.working = combinedEc5(side.working, axial ? axial->working : none, angle, squared);
     state.clause = squared ? "EN 1995-1-1 8.7.3 (8.28)" : "EN 1995-1-1 8.3.3 (8.27)";
     if (!squared && load->axial.si() > 0.0)
-        state.outside.emplace_back("the sum is the code's rule for smooth nails; extended");
+        addOnce(state.outside, {Rule::combinedExtended, -1, {}, {}, 0.0});
     if (traces != nullptr)
         explainCombined(*load, side, axial, state,
                         squared ? "(F_ax/R_ax)² + (F_v/R_v)² ≤ 1" : "F_ax/R_ax + F_v/R_v ≤ 1",
@@ -142,6 +129,11 @@ void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces
 }
 
 }  // namespace
+
+double ec5Share(const Prepared& prepared) {
+    return kMod(prepared.joint->duration, prepared.joint->service) /
+           gammaM(prepared.joint->kindOfLoad);
+}
 
 void explainEc5Factors(const Prepared& prepared, Trace& trace) {
     const Joint& joint = *prepared.joint;
@@ -170,12 +162,15 @@ Force ec5AxialForRope(const Prepared& prepared, const BasisResult& result) {
     return {};
 }
 
-BasisResult ec5Result(const Prepared& prepared, const Bands& bands, JointTraces* traces) {
+BasisResult ec5Result(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
+                      JointTraces* traces) {
     BasisResult result;
     withdrawal(prepared, bands, result, traces);
     pullThrough(prepared, result, traces);
-    addEnds(prepared, Basis::ec5, result, traces);
+    addEnds(prepared, Basis::ec5, metal, result, traces);
     ec5LateralState(prepared, bands, result, traces);
+    addMembers(prepared, Basis::ec5, result, traces);
+    addGroup(prepared, Basis::ec5, result, traces);
     combined(prepared, result, traces);
     return result;
 }

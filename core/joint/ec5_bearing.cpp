@@ -24,6 +24,10 @@ Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGr
     return along / (across * sine * sine + cosine * cosine);
 }
 
+Length effectiveThread(Length root, const Ec5Coefficients& coefficients) {
+    return root * coefficients.rootToEffective;
+}
+
 Moment yieldMomentEc5(Stress ultimate, Length width, DowelSection section,
                       const Ec5Coefficients& coefficients) {
     const double factor =

@@ -14,14 +14,14 @@ namespace {
 
 /// What every plane shares.
 struct Ec5Dowelling {
-    Figure<Length> diameter;  ///< d, or d_ef of a screw
-    bool large = false;       ///< bolts' embedment, grain counts
+    SourcedLength diameter;  ///< d, or d_ef of a screw
+    bool large = false;      ///< bolts' embedment, grain counts
     double ropeLimit = 0.0;
-    std::string rope;  ///< which limit, for the working
+    const char* rope = "";  ///< which limit, for the working
     Moment yieldMoment;
 };
 
-Figure<Length> effectiveDiameter(const Prepared& prepared) {
+SourcedLength effectiveDiameter(const Prepared& prepared) {
     if (!prepared.isScrew()) return {prepared.nominal, Standing::read, "diameter"};
     const Length shank = prepared.fastener().length - prepared.screw.thread.value;
     const Length before = prepared.fastener().length - prepared.penetration;
@@ -29,11 +29,11 @@ Figure<Length> effectiveDiameter(const Prepared& prepared) {
         return {prepared.nominal, prepared.screw.body.standing,
                 "the shank enters the last member by four diameters: d_ef = d (8.7.1)"};
     }
-    return {prepared.inEquations * ec5Published.rootToEffective, prepared.screw.root.standing,
-            "1.1 times the root (8.7.1); root: " + prepared.screw.root.source};
+    return {effectiveThread(prepared.inEquations), prepared.screw.root.standing,
+            "1.1 times the root (8.7.1)"};
 }
 
-Ec5Dowelling dowellingOf(const Prepared& prepared, Stress ultimate) {
+Ec5Dowelling dowellingOf(const Prepared& prepared) {
     Ec5Dowelling dowelling;
     dowelling.diameter = effectiveDiameter(prepared);
     const Length d = dowelling.diameter.value;
@@ -59,61 +59,54 @@ Ec5Dowelling dowellingOf(const Prepared& prepared, Stress ultimate) {
             dowelling.rope = "none: the standard knows no rivets";
             break;
     }
-    dowelling.yieldMoment = yieldMomentEc5(ultimate, d, prepared.fastener().section);
+    const JointFastener& fastener = prepared.fastener();
+    dowelling.yieldMoment =
+        fastener.yieldMoment ? fastener.yieldMoment->value
+                             : yieldMomentEc5(fastener.metal.ultimate->value, d, fastener.section);
     return dowelling;
 }
 
 std::optional<Stress> embedmentOf(const PreparedMember& member, const Ec5Dowelling& dowelling) {
+    if (member.given->lead) return member.given->lead->value;
     if (member.given->embedmentEc5) return member.given->embedmentEc5->value;
     if (!member.density) return std::nullopt;
     const Length d = dowelling.diameter.value;
-    if (!dowelling.large) return embedmentSmall(member.density->value, d, LeadHole::drilled);
-    return embedmentLarge(member.density->value, d, member.given->grain, member.given->family);
+    if (!dowelling.large) return embedmentSmall(*member.density, d, LeadHole::drilled);
+    return embedmentLarge(*member.density, d, member.given->grain, member.given->family);
 }
-
-struct Planes {
-    Ec5Lateral governing;
-    std::vector<Stress> embedment;
-};
 
 /// Two members: modes a–f. Three: g h j k, the weaker outer member for both. More: each inner
 /// member with its two neighbours, the least of all (8.1.3).
-std::optional<Planes> planesOfJoint(const Prepared& prepared, const Ec5Dowelling& dowelling,
-                                    Force axial) {
-    Planes planes;
-    for (const PreparedMember& member : prepared.members) {
-        const auto strength = embedmentOf(member, dowelling);
-        if (!strength) return std::nullopt;
-        planes.embedment.push_back(*strength);
-    }
+std::optional<Ec5Lateral> planesOfJoint(const Prepared& prepared, const Ec5Dowelling& dowelling,
+                                        Force axial) {
     const auto& members = prepared.members;
-    const auto& strength = planes.embedment;
+    for (const PreparedMember& member : members) {
+        if (!embedmentOf(member, dowelling)) return std::nullopt;
+    }
+    const auto strength = [&](std::size_t i) { return *embedmentOf(members[i], dowelling); };
     if (members.size() == 2) {
-        const Ec5Dowel dowel{strength[0],
-                             strength[1],
+        const Ec5Dowel dowel{strength(0),
+                             strength(1),
                              members[0].reaches,
                              members[1].reaches,
                              dowelling.diameter.value,
                              dowelling.yieldMoment,
                              members[0].given->gap};
-        planes.governing = ec5SingleShear(dowel, axial, dowelling.ropeLimit);
-        return planes;
+        return ec5SingleShear(dowel, axial, dowelling.ropeLimit);
     }
-    bool first = true;
+    std::optional<Ec5Lateral> governing;
     for (std::size_t i = 1; i + 1 < members.size(); ++i) {
-        const Ec5Dowel dowel{min(strength[i - 1], strength[i + 1]),
-                             strength[i],
+        const Ec5Dowel dowel{min(strength(i - 1), strength(i + 1)),
+                             strength(i),
                              min(members[i - 1].reaches, members[i + 1].reaches),
                              members[i].reaches,
                              dowelling.diameter.value,
                              dowelling.yieldMoment,
                              max(members[i - 1].given->gap, members[i].given->gap)};
-        Ec5Lateral plane = ec5DoubleShear(dowel, axial, dowelling.ropeLimit);
-        if (first || plane.onePlane < planes.governing.onePlane)
-            planes.governing = std::move(plane);
-        first = false;
+        const Ec5Lateral plane = ec5DoubleShear(dowel, axial, dowelling.ropeLimit);
+        if (!governing || plane.onePlane < governing->onePlane) governing = plane;
     }
-    return planes;
+    return governing;
 }
 
 double rowShare(const Prepared& prepared, const Ec5Dowelling& dowelling) {
@@ -126,57 +119,55 @@ double rowShare(const Prepared& prepared, const Ec5Dowelling& dowelling) {
     return std::min(1.0, effective / row->count);
 }
 
-void notes(const Prepared& prepared, std::vector<std::string>& outside) {
+void notes(const Prepared& prepared, std::vector<Remark>& outside) {
     const JointFastener& fastener = prepared.fastener();
-    const bool gap =
-        std::any_of(prepared.members.begin(), prepared.members.end() - 1,
-                    [](const PreparedMember& member) { return member.given->gap.si() > 0.0; });
-    if (gap)
-        outside.emplace_back(
-            "Eurocode 5 knows no gap between members: reduced as the general "
-            "dowel equations reduce it");
-    if (fastener.kind == FastenerKind::rivet)
-        outside.emplace_back(
-            "Eurocode 5 knows no rivets: worked as a smooth nail in a bored hole, "
-            "its yield moment found for steel");
-    if (fastener.kind == FastenerKind::drift)
-        outside.emplace_back("worked as a dowel; the standard's dowels go right through");
+    const auto add = [&](Rule rule) { outside.push_back({rule, -1, {}, {}, 0.0}); };
+    const auto any = [&](auto holds) {
+        return std::any_of(prepared.members.begin(), prepared.members.end(), holds);
+    };
+    if (std::any_of(prepared.members.begin(), prepared.members.end() - 1,
+                    [](const PreparedMember& m) { return m.given->gap.si() > 0.0; }))
+        add(Rule::gapNotInTheCode);
+    if (fastener.kind == FastenerKind::rivet) add(Rule::rivetNotCovered);
+    if (fastener.kind == FastenerKind::drift) add(Rule::driftNotTested);
     if (prepared.isScrew() && prepared.penetration < 4.0 * prepared.nominal)
-        outside.push_back("traditional, shorter than the code: the point reaches " +
-                          bothUnits(prepared.penetration) + ", the code wants four diameters, " +
-                          bothUnits(4.0 * prepared.nominal));
-    if (std::any_of(prepared.members.begin(), prepared.members.end(),
-                    [](const PreparedMember& member) { return member.given->endGrain; }))
-        outside.emplace_back(
-            "end grain: a third of the side grain figure is the code's nail rule "
-            "for secondary parts");
+        outside.push_back(
+            {Rule::shorterThanTheCode, -1, prepared.penetration, 4.0 * prepared.nominal, 0.0});
+    if (any([](const PreparedMember& m) { return m.given->endGrain; })) add(Rule::endGrainLateral);
+    if (any([](const PreparedMember& m) { return m.given->lead.has_value(); }))
+        add(Rule::leadNotCovered);
 }
 
-void explain(const Prepared& prepared, const Ec5Dowelling& dowelling, const Planes& planes,
-             Force axial, double share, const LateralResult& result, Trace& trace) {
+void explain(const Prepared& prepared, const Ec5Dowelling& dowelling, Force axial, double share,
+             const LateralResult& result, Trace& trace) {
     startTrace(trace, "Sideways load on the fastening, Eurocode 5",
                "R_d = planes · (min Johansen + rope) · n_ef/n · k_mod / γ_M", result.state);
     explainMembers(prepared, Basis::ec5, trace);
     auto& lines = trace.lines;
-    lines.push_back({"d", "diameter in the equations", dowelling.diameter.value,
-                     dowelling.diameter.source, dowelling.diameter.standing});
-    for (std::size_t i = 0; i < prepared.members.size(); ++i)
-        lines.push_back({"f_h", nameOfMember(prepared.members[i]) + ": embedment strength",
-                         planes.embedment[i],
+    lines.push_back(lineOf("d", "diameter in the equations", dowelling.diameter));
+    for (const PreparedMember& member : prepared.members)
+        lines.push_back({"f_h", nameOfMember(member) + ": embedment strength",
+                         *embedmentOf(member, dowelling),
                          dowelling.large ? "EN 1995-1-1 8.31 to 8.33" : "EN 1995-1-1 8.16",
                          dowelling.large ? Standing::fromMemory : Standing::read});
-    const Figure<Stress>& ultimate = *prepared.fastener().metal.ultimate;
-    lines.push_back({"f_u", "least ultimate", ultimate.value, ultimate.source, ultimate.standing});
-    lines.push_back({"M_y", "yield moment", dowelling.yieldMoment,
-                     "EN 1995-1-1 8.14, 8.30, from the ultimate strength", Standing::read});
-    for (const ModeLoad& mode : result.modes)
+    if (const auto& own = prepared.fastener().yieldMoment) {
+        lines.push_back({"M_y", "yield moment", own->value, own->source, own->standing});
+    } else {
+        const Figure<Stress>& ultimate = *prepared.fastener().metal.ultimate;
         lines.push_back(
-            {"F_" + mode.name, "mode " + mode.name + ", one plane", mode.load, "", std::nullopt});
+            {"f_u", "least ultimate", ultimate.value, ultimate.source, ultimate.standing});
+        lines.push_back({"M_y", "yield moment", dowelling.yieldMoment,
+                         "EN 1995-1-1 8.14, 8.30, from the ultimate strength", Standing::read});
+    }
+    for (const ModeLoad& mode : result.modes)
+        lines.push_back({"F_" + std::string(mode.name),
+                         "mode " + std::string(mode.name) + ", one plane", mode.load, "",
+                         std::nullopt});
     lines.push_back({"F_ax", "characteristic along the fastening", axial, "", std::nullopt});
     lines.push_back(
         {"rope", dowelling.rope, result.rope, "EN 1995-1-1 8.2.2(2)", Standing::fromMemory});
-    lines.push_back(
-        {"F_v,Rk", "all planes, mode " + result.governs, result.state.reference, "", std::nullopt});
+    lines.push_back({"F_v,Rk", "all planes, mode " + std::string(result.governs),
+                     result.state.reference, "", std::nullopt});
     lines.push_back(
         {"n_ef/n", "row along the grain", share, "EN 1995-1-1 8.17, 8.34", Standing::fromMemory});
     explainEc5Factors(prepared, trace);
@@ -187,13 +178,13 @@ void explain(const Prepared& prepared, const Ec5Dowelling& dowelling, const Plan
 
 void ec5LateralState(const Prepared& prepared, const Bands& bands, BasisResult& result,
                      JointTraces* traces) {
-    const auto& ultimate = prepared.fastener().metal.ultimate;
-    if (!ultimate) {
+    const JointFastener& fastener = prepared.fastener();
+    if (!fastener.metal.ultimate && !fastener.yieldMoment) {
         result.missing.push_back(
             {LimitStateKind::lateral, "ultimate strength of the metal is not given"});
         return;
     }
-    const Ec5Dowelling dowelling = dowellingOf(prepared, ultimate->value);
+    const Ec5Dowelling dowelling = dowellingOf(prepared);
     const Force axial = ec5AxialForRope(prepared, result);
     const auto planes = planesOfJoint(prepared, dowelling, axial);
     if (!planes) {
@@ -203,28 +194,28 @@ void ec5LateralState(const Prepared& prepared, const Bands& bands, BasisResult& 
     }
     LateralResult found;
     found.planes = planesOf(*prepared.joint);
-    found.modes = planes->governing.modes;
-    found.rope = planes->governing.rope;
-    found.governs = planes->governing.governs;
+    found.modes = planes->modes;
+    found.rope = planes->rope;
+    found.governs = planes->governs;
     LimitState& state = found.state;
     state.kind = LimitStateKind::lateral;
     state.basis = Basis::ec5;
-    state.reference = planes->governing.onePlane * static_cast<double>(found.planes);
+    state.reference = planes->onePlane * static_cast<double>(found.planes);
     notes(prepared, state.outside);
     const bool endGrain =
         std::any_of(prepared.members.begin(), prepared.members.end(),
                     [](const PreparedMember& member) { return member.given->endGrain; });
     const double share = rowShare(prepared, dowelling) * (endGrain ? 1.0 / 3.0 : 1.0);
-    state.working = state.reference * share *
-                    kMod(prepared.joint->duration, prepared.joint->service) /
-                    gammaM(prepared.joint->kindOfLoad);
+    state.working = state.reference * share * ec5Share(prepared);
     state.gives = bands.lateralGives;
-    state.standing =
-        std::max({worstOf(prepared, Basis::ec5), ultimate->standing, Standing::fromMemory});
+    state.standing = std::max(
+        {worstOf(prepared, Basis::ec5),
+         fastener.yieldMoment ? fastener.yieldMoment->standing : fastener.metal.ultimate->standing,
+         Standing::fromMemory});
     state.clause = prepared.members.size() == 2 ? "EN 1995-1-1 8.2.2 (8.6); Tables 3.1, 2.3"
                                                 : "EN 1995-1-1 8.2.2 (8.7); Tables 3.1, 2.3";
     if (traces != nullptr)
-        explain(prepared, dowelling, *planes, axial, share, found,
+        explain(prepared, dowelling, axial, share, found,
                 *traceOf(traces, Basis::ec5, LimitStateKind::lateral));
     result.lateral = std::move(found);
 }

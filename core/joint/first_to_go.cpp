@@ -38,7 +38,7 @@ std::optional<double> stretch(LimitStateKind kind, const std::optional<JointLoad
     const double lateral = load->lateral.si();
     const double axial = std::max(load->axial.si(), 0.0);
     const double size = std::hypot(lateral, axial);
-    const double part = kind == LimitStateKind::lateral ? lateral : axial;
+    const double part = isAxial(kind) ? axial : lateral;
     if (part <= 0.0) return std::nullopt;
     return size / part;
 }
@@ -52,18 +52,19 @@ std::optional<Band> stretched(std::optional<Band> band, double factor) {
 
 std::vector<FirstToGo> firstToGo(const BasisResult& basis, const std::optional<JointLoad>& load) {
     std::vector<FirstToGo> order;
-    for (const LimitState& state : basis.states()) {
-        if (state.kind == LimitStateKind::combined) continue;
+    basis.each([&](const LimitState& state) {
+        if (state.kind == LimitStateKind::combined || state.kind == LimitStateKind::group) return;
         const auto factor = stretch(state.kind, load);
-        if (!factor) continue;
+        if (!factor) return;
         order.push_back({state.kind, stretched(state.gives, *factor),
                          stretched(state.apart, *factor), state.soft, false});
-    }
+    });
     std::stable_sort(order.begin(), order.end(), [](const FirstToGo& a, const FirstToGo& b) {
         return orderOf(a) < orderOf(b);
     });
     for (std::size_t i = 0; i + 1 < order.size(); ++i) {
-        if (!overlap(rangeOf(order[i]), rangeOf(order[i + 1]))) continue;
+        const bool known = order[i].apart || order[i].gives;  // those without a figure stand last
+        if (!known || !overlap(rangeOf(order[i]), rangeOf(order[i + 1]))) continue;
         order[i].tooClose = true;
         order[i + 1].tooClose = true;
     }

@@ -5,6 +5,7 @@
 
 #include "material/across_grain.h"
 #include "material/density.h"
+#include "material/design_stress.h"
 
 namespace fayline {
 namespace {
@@ -75,6 +76,16 @@ JointMember jointMember(const Wood& wood) {
     member.acrossUs = compressionPerpendicularUs(wood);
     member.acrossEc5 = compressionPerpendicularEc5(wood);
     member.acrossMean = wood.green.compressionPerpendicular;
+    member.tensionUs = tensionUs(wood);
+    member.shearUs = shearUs(wood);
+    member.tensionEc5 = tensionEc5(wood);
+    return member;
+}
+
+JointMember leadMember(const Metal& lead) {
+    JointMember member;
+    member.name = lead.name.value;
+    member.lead = designUltimate(lead);
     return member;
 }
 

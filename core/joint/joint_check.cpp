@@ -16,45 +16,48 @@ Problem problem(std::string where, std::string what, std::string allowed) {
 }
 
 /// Refuses what is not above nil, and what is too large to be a timber or its fastening.
-std::optional<Problem> sizeProblem(const std::string& where, Length value, Length most) {
+std::optional<Problem> sizeProblem(const char* where, Length value, Length most) {
     if (isFinite(value) && value.si() > 0.0 && value <= most) return std::nullopt;
     return problem(where, "is " + millimetreText(value),
                    "more than 0 and at most " + millimetreText(most));
 }
 
 template <typename T>
-std::optional<Problem> gravityProblem(const std::string& where,
-                                      const std::optional<Figure<T>>& gravity) {
+std::optional<Problem> gravityProblem(const char* where, const std::optional<Figure<T>>& gravity) {
     if (!gravity || (gravity->value.value >= 0.05 && gravity->value.value <= 1.5))
         return std::nullopt;
     return problem(where, "is " + std::to_string(gravity->value.value), "0.05 to 1.5");
 }
 
-std::optional<Problem> memberProblem(const JointMember& member, const std::string& path,
-                                     bool outer) {
-    if (auto wrong = sizeProblem(path + ".thickness", member.thickness, metres(3))) return wrong;
+std::optional<Problem> memberProblem(const JointMember& member, bool outer) {
+    if (auto wrong = sizeProblem("thickness", member.thickness, metres(3))) return wrong;
     if (member.counterbore.si() < 0.0 || member.counterbore >= member.thickness) {
         return problem(
-            path + ".counterbore", "is " + millimetreText(member.counterbore),
+            "counterbore", "is " + millimetreText(member.counterbore),
             "0 or more and less than the thickness, " + millimetreText(member.thickness));
     }
     if (!outer && member.counterbore.si() > 0.0)
-        return problem(path + ".counterbore", "stands on a member between others",
+        return problem("counterbore", "stands on a member between others",
                        "only the first and the last member");
     if (member.gap.si() < 0.0 || member.gap > metres(0.1)) {
-        return problem(path + ".gap", "is " + millimetreText(member.gap), "0 to 100 mm");
+        return problem("gap", "is " + millimetreText(member.gap), "0 to 100 mm");
     }
+    if (member.width) {
+        if (auto wrong = sizeProblem("width", *member.width, metres(3))) return wrong;
+    }
+    if (member.grainSlope && !(*member.grainSlope >= 0.5 && *member.grainSlope <= 1000.0))
+        return problem("grain_slope", "is 1 in " + std::to_string(*member.grainSlope),
+                       "1 in 0.5 to 1 in 1000");
     const double degrees = member.grain.inDegrees();
     if (!(degrees >= 0.0 && degrees <= 90.0))
-        return problem(path + ".grain", "is " + displayAngle(member.grain), "0 to 90 degrees");
-    if (auto wrong = gravityProblem(path + ".specific_gravity", member.gravity)) return wrong;
-    if (auto wrong = gravityProblem(path + ".specific_gravity_twelve", member.gravityTwelve))
-        return wrong;
+        return problem("grain", "is " + displayAngle(member.grain), "0 to 90 degrees");
+    if (auto wrong = gravityProblem("specific_gravity", member.gravity)) return wrong;
+    if (auto wrong = gravityProblem("specific_gravity_twelve", member.gravityTwelve)) return wrong;
     if (member.density) {
         const double density_kgPerM3 = inKilogramsPerCubicMetre(member.density->value.value);
         if (!(density_kgPerM3 >= 50.0 && density_kgPerM3 <= 1500.0)) {
             return problem(
-                path + ".density",
+                "density",
                 "is " + displayDensity(member.density->value.value, UnitSystem::millimetres),
                 "50 to 1500 kg/m3");
         }
@@ -83,6 +86,60 @@ std::optional<Problem> driven(const Joint& joint) {
     return std::nullopt;
 }
 
+std::optional<Problem> optionalSizes(const JointFastener& fastener) {
+    const ScrewHole& hole = fastener.screwHole;
+    const std::pair<const char*, const std::optional<Length>*> sizes[] = {
+        {"fastener.pitch", &fastener.pitch},
+        {"fastener.nut_height", &fastener.nutHeight},
+        {"fastener.peen_height", &fastener.peenHeight},
+        {"fastener.head_diameter", &fastener.headDiameter},
+        {"fastener.head_height", &fastener.headHeight},
+        {"hole.diameter", &fastener.hole},
+        {"hole.bung", &fastener.bung},
+        {"hole.slip_fit", &hole.slipFit},
+        {"hole.pilot", &hole.pilot},
+        {"hole.pilot_tip", &hole.pilotTip},
+        {"hole.bit", &hole.bit},
+        {"hole.collar", &hole.collar}};
+    for (const auto& [where, size] : sizes) {
+        if (!*size) continue;
+        if (auto wrong = sizeProblem(where, **size, metres(5))) return wrong;
+    }
+    if (hole.pilot && hole.pilotTip && *hole.pilotTip > *hole.pilot)
+        return problem("hole.pilot_tip", "is " + millimetreText(*hole.pilotTip),
+                       "at most the bit's thick end, " + millimetreText(*hole.pilot));
+    if (fastener.pitch && *fastener.pitch > fastener.diameter / 2.0)
+        return problem("fastener.pitch", "is " + millimetreText(*fastener.pitch),
+                       "at most half the diameter, " + millimetreText(fastener.diameter / 2.0));
+    if (fastener.slant &&
+        !(fastener.slant->inDegrees() >= 0.0 && fastener.slant->inDegrees() <= 60.0))
+        return problem("fastener.slant", "is " + displayAngle(*fastener.slant), "0 to 60 degrees");
+    return std::nullopt;
+}
+
+std::optional<Problem> groupProblem(const JointGroup& group) {
+    const auto far = [](const GroupPlace& place) {
+        return !isFinite(place.along) || !isFinite(place.across) ||
+               abs(place.along) > metres(100) || abs(place.across) > metres(100);
+    };
+    if (group.places.size() < 2 || group.places.size() > 1000)
+        return problem("group.places", "are " + std::to_string(group.places.size()),
+                       "2 to 1000 places");
+    for (std::size_t i = 0; i < group.places.size(); ++i) {
+        if (far(group.places[i]))
+            return problem("group.places[" + std::to_string(i) + "]", "lies too far away",
+                           "within 100 m");
+        for (std::size_t k = 0; k < i; ++k) {
+            if (group.places[i] == group.places[k])
+                return problem("group.places[" + std::to_string(i) + "]",
+                               "is the place of another, number " + std::to_string(k + 1),
+                               "a place of its own for each fastening");
+        }
+    }
+    if (far(group.loadAt)) return problem("group.load_at", "lies too far away", "within 100 m");
+    return std::nullopt;
+}
+
 std::optional<Problem> fastenerProblem(const Joint& joint) {
     const JointFastener& fastener = joint.fastener;
     if (fastener.gauge && fastener.kind != FastenerKind::woodScrew)
@@ -108,6 +165,7 @@ std::optional<Problem> fastenerProblem(const Joint& joint) {
         return problem("fastener.thread_length", "is " + millimetreText(*fastener.threadLength),
                        "0 to the length, " + millimetreText(fastener.length));
     }
+    if (auto wrong = optionalSizes(fastener)) return wrong;
     if (!(fastener.metal.factor >= 1.0 && fastener.metal.factor <= 100.0))
         return problem("fastener.metal_factor", "is " + std::to_string(fastener.metal.factor),
                        "1 to 100");
@@ -122,15 +180,19 @@ std::optional<Problem> problemOf(const Joint& joint) {
     }
     for (std::size_t i = 0; i < joint.members.size(); ++i) {
         const bool outer = i == 0 || i + 1 == joint.members.size();
-        if (auto wrong =
-                memberProblem(joint.members[i], "members[" + std::to_string(i) + "]", outer))
+        if (auto wrong = memberProblem(joint.members[i], outer)) {
+            wrong->where.insert(0, "members[" + std::to_string(i) + "].");
             return wrong;
+        }
     }
     if (auto wrong = fastenerProblem(joint)) return wrong;
     if (joint.row && (joint.row->count < 1 || joint.row->count > 1000))
         return problem("row.count", "is " + std::to_string(joint.row->count), "1 to 1000");
     if (joint.row && joint.row->count > 1) {
         if (auto wrong = sizeProblem("row.spacing", joint.row->spacing, metres(10))) return wrong;
+    }
+    if (joint.group) {
+        if (auto wrong = groupProblem(*joint.group)) return wrong;
     }
     if (joint.load && joint.load->lateral.si() < 0.0)
         return problem("load.lateral",

@@ -83,6 +83,43 @@ std::optional<KindOfLoad> kindOfLoadNamed(std::string_view name) {
     return valueIn(kinds, name);
 }
 
+bool isAxial(LimitStateKind kind) {
+    switch (kind) {
+        case LimitStateKind::withdrawal:
+        case LimitStateKind::pullThrough:
+        case LimitStateKind::washer:
+        case LimitStateKind::punching:
+        case LimitStateKind::crushing:
+        case LimitStateKind::metal:
+        case LimitStateKind::headShear:
+        case LimitStateKind::threadStrip:
+            return true;
+        default:
+            return false;
+    }
+}
+
+std::string clauseOf(const LimitState& state) {
+    std::string text(state.clause);
+    if (!state.place.empty()) text += "; " + std::string(state.place);
+    return text;
+}
+
+bool worksAboveGiving(const LimitState& state) {
+    return state.gives && state.working > state.gives->low;
+}
+
+std::string_view whyAboveGiving(Basis basis) {
+    return basis == Basis::us
+               ? "The US crushing stress is one at which a head or washer has sunk about a "
+                 "millimetre, not one the wood does not feel; under a small head in wet wood it "
+                 "settles."
+               : "Eurocode 5 starts from what dry wood carries near breaking, takes the wet off "
+                 "with "
+                 "one mild factor, and counts the pull along a bent fastening; a joint loaded so "
+                 "far may settle a little while it is nowhere near breaking.";
+}
+
 double kMod(Duration duration, Service service) {
     const bool wet = service == Service::wet;
     switch (duration) {

@@ -1,88 +1,18 @@
-// What the metal of a fastening, and the wood under its ends, can carry.
+// What the metal of a fastening can carry: tension at the root, solid heads and peened ends, nuts.
 
 #include <algorithm>
-#include <numbers>
 
+#include "joint/head_shear.h"
 #include "joint/rod.h"
-#include "joint/washer.h"
+#include "joint/thread_strip.h"
 #include "prepared.h"
+#include "result_parts.h"
 
 namespace fayline {
+
 namespace {
 
-struct End {
-    const PreparedMember* member;
-    EndBearing bearing;
-    std::string name;  ///< for the clause
-};
-
-std::vector<End> endsOf(const Prepared& prepared) {
-    const JointFastener& fastener = prepared.fastener();
-    std::vector<End> ends;
-    if (fastener.headBearing) {
-        ends.push_back({&prepared.members.front(), *fastener.headBearing, "head end"});
-    } else if (fastener.headDiameter) {
-        ends.push_back({&prepared.members.front(),
-                        {*fastener.headDiameter, fastener.headHeight.value_or(Length{})},
-                        "head end"});
-    }
-    if (fastener.pointBearing)
-        ends.push_back({&prepared.members.back(), *fastener.pointBearing, "point end"});
-    return ends;
-}
-
-WasherInput washerOf(const Prepared& prepared, const End& end) {
-    const Joint& joint = *prepared.joint;
-    const JointMember& member = *end.member->given;
-    WasherInput input;
-    input.diameter = end.bearing.diameter;
-    input.thickness = end.bearing.thickness;
-    input.hole = max(joint.fastener.hole.value_or(prepared.nominal), prepared.nominal);
-    input.bolt = prepared.nominal;
-    if (member.acrossUs) {
-        input.usAllowable = member.acrossUs->value;
-        input.usSource = member.acrossUs->source;
-        input.usStanding = member.acrossUs->standing;
-    }
-    if (member.acrossEc5) {
-        input.ec5Characteristic = member.acrossEc5->value;
-        input.ec5Source = member.acrossEc5->source;
-        input.ec5Standing = member.acrossEc5->standing;
-    }
-    if (member.acrossMean) input.meanWet = member.acrossMean->value;
-    input.service = joint.service;
-    input.duration = joint.duration;
-    input.kindOfLoad = joint.kindOfLoad;
-    return input;
-}
-
-/// The weaker end under one basis, worked once more for its working when that is wanted.
-template <typename Worker>
-std::optional<LimitState> weakerEnd(const Prepared& prepared, const std::vector<End>& ends,
-                                    Worker worker, Basis basis, JointTraces* traces) {
-    const End* weakest = nullptr;
-    std::optional<LimitState> least;
-    for (const End& end : ends) {
-        auto state = worker(washerOf(prepared, end), nullptr);
-        if (!state || (least && least->working <= state->working)) continue;
-        least = std::move(state);
-        weakest = &end;
-    }
-    if (!least) return least;
-    least->clause += "; " + weakest->name;
-    if (ends.size() == 1)
-        least->outside.emplace_back("the other end's size is not given and not judged");
-    if (traces != nullptr) {
-        Trace& trace = *traceOf(traces, basis, LimitStateKind::washer);
-        trace = {};
-        worker(washerOf(prepared, *weakest), &trace);
-        trace.clause = least->clause;
-        trace.outside = least->outside;
-    }
-    return least;
-}
-
-RodInput rodOf(const Prepared& prepared) {
+RodInput rodOf(const Prepared& prepared, bool told) {
     const FastenerMetal& metal = prepared.fastener().metal;
     RodInput rod;
     rod.root = prepared.root;
@@ -92,72 +22,116 @@ RodInput rodOf(const Prepared& prepared) {
     if (metal.yieldTypical) rod.yieldTypical = metal.yieldTypical->value;
     if (metal.ultimateTypical) rod.ultimateTypical = metal.ultimateTypical->value;
     rod.factor = metal.factor;
-    rod.factorSource = metal.factorSource;
     rod.strengthStanding = std::max(metal.yield->standing, metal.ultimate->standing);
-    rod.strengthSource = metal.ultimate->source;
+    if (told) {
+        rod.factorSource = metal.factorSource;
+        rod.strengthSource = metal.ultimate->source;
+    }
     return rod;
 }
 
-std::optional<LimitState> headShear(const Prepared& prepared, Trace* trace) {
+bool isSolid(FastenerEnd end) {
+    return end == FastenerEnd::head || end == FastenerEnd::formedHead;
+}
+
+bool isPeened(FastenerEnd end) {
+    return end == FastenerEnd::peened || end == FastenerEnd::rove || end == FastenerEnd::clenchRing;
+}
+
+void explainHead(const Prepared& prepared, const HeadShearInput& input, const LimitState& state,
+                 bool peened, Trace& trace) {
+    const FastenerMetal& metal = prepared.fastener().metal;
+    startTrace(trace, peened ? "Peened end sheared off" : "Head sheared off its shank",
+               input.section == DowelSection::round ? "F = π · d · h · τ_u / (2 · n)"
+                                                    : "F = 4 · a · h · τ_u / (2 · n)",
+               state);
+    trace.lines = {
+        {input.section == DowelSection::round ? "d" : "a", "shank", input.shank, "decision",
+         std::nullopt},
+        {"h", peened ? "height of the peened end" : "height of the head", input.height, "decision",
+         std::nullopt},
+        {"τ_u", "ultimate shear", input.shear, metal.shear->source, metal.shear->standing},
+        {"n", "metal factor, on half the ultimate", input.factor, metal.factorSource,
+         Standing::fromMemory},
+        {"F", "design load on it", state.working, "", std::nullopt}};
+}
+
+/// The weaker of a solid head and a peened end.
+void addHeads(const Prepared& prepared, MetalStates& states, JointTraces* traces) {
     const JointFastener& fastener = prepared.fastener();
-    if (!fastener.headHeight || !fastener.metal.shear) return std::nullopt;
-    const Figure<Stress>& strength = *fastener.metal.shear;
-    const double perimeter = fastener.section == DowelSection::round ? std::numbers::pi : 4.0;
-    const Force apart = strength.value * (prepared.nominal * *fastener.headHeight) * perimeter;
-    LimitState state;
-    state.kind = LimitStateKind::headShear;
-    state.basis = Basis::metal;
-    state.reference = apart;
-    state.working = apart / fastener.metal.factor / 2.0;
-    state.apart = Band{apart, apart};
-    state.soft = false;
-    state.standing = std::max({strength.standing, Standing::derived, Standing::fromMemory});
-    state.clause = "metal set: shear round the shank through the height of the head";
-    if (trace != nullptr) {
-        *trace = {"Head sheared off its shank",
-                  "F = p · h · τ_u / (2 · n)",
-                  {},
-                  state.clause,
-                  state.standing,
-                  {},
-                  {}};
-        trace->lines = {
-            {"d", "shank", prepared.nominal, "decision", std::nullopt},
-            {"h", "height of the head", *fastener.headHeight, "decision", std::nullopt},
-            {"τ_u", "ultimate shear", strength.value, strength.source, strength.standing},
-            {"n", "metal factor, on half the ultimate", fastener.metal.factor,
-             fastener.metal.factorSource, Standing::fromMemory},
-            {"F", "design load on the head", state.working, "", std::nullopt}};
+    const bool solid = isSolid(fastener.head) || isSolid(fastener.point);
+    const bool peened = isPeened(fastener.head) || isPeened(fastener.point);
+    const bool wanted = fastener.kind == FastenerKind::bolt || fastener.kind == FastenerKind::rivet;
+    const bool hasHead = fastener.headHeight.has_value();
+    const bool hasPeen = peened && fastener.peenHeight;
+    if (!hasHead && !hasPeen && (!wanted || (!solid && !peened))) return;
+    const auto missing = [&](std::string_view why) {
+        states.missing.push_back({LimitStateKind::headShear, why});
+    };
+    if (!fastener.metal.shear) return missing("ultimate shear strength of the metal is not given");
+    if (wanted && solid && !hasHead) missing("height of the head is not given");
+    if (wanted && peened && !hasPeen) missing("height of the peened end is not given");
+    if (!hasHead && !hasPeen) return;
+    const bool byPeen = hasPeen && (!hasHead || *fastener.peenHeight < *fastener.headHeight);
+    const HeadShearInput input{prepared.nominal, fastener.section,
+                               byPeen ? *fastener.peenHeight : *fastener.headHeight,
+                               fastener.metal.shear->value, fastener.metal.factor};
+    LimitState state = headShear(input);
+    state.standing = std::max(state.standing, fastener.metal.shear->standing);
+    if (byPeen) {
+        state.place = "peened end";
+        state.outside.push_back({Rule::peenedEndExtended, -1, {}, {}, 0.0});
     }
-    return state;
+    if (traces != nullptr)
+        explainHead(prepared, input, state, byPeen,
+                    *traceOf(traces, Basis::metal, LimitStateKind::headShear));
+    states.headShear = std::move(state);
+}
+
+void addThread(const Prepared& prepared, MetalStates& states, JointTraces* traces) {
+    const JointFastener& fastener = prepared.fastener();
+    const bool nut = fastener.head == FastenerEnd::nut || fastener.point == FastenerEnd::nut;
+    if (fastener.kind != FastenerKind::bolt || !nut) return;
+    const auto missing = [&](std::string_view why) {
+        states.missing.push_back({LimitStateKind::threadStrip, why});
+    };
+    if (!fastener.pitch) return missing("pitch of the thread is not given");
+    if (!fastener.nutHeight) return missing("height of the nut is not given");
+    if (!fastener.metal.shear) return missing("ultimate shear strength of the metal is not given");
+    const Figure<Stress>& own = *fastener.metal.shear;
+    const Figure<Stress>& nuts = fastener.nutShear ? *fastener.nutShear : own;
+    const ThreadStripInput input{prepared.nominal, *fastener.pitch, *fastener.nutHeight,
+                                 own.value,        nuts.value,      fastener.metal.factor};
+    LimitState state =
+        threadStrip(input, traceOf(traces, Basis::metal, LimitStateKind::threadStrip));
+    state.standing = std::max({state.standing, own.standing, nuts.standing});
+    if (traces != nullptr) {
+        Trace& trace = *traceOf(traces, Basis::metal, LimitStateKind::threadStrip);
+        trace.standing = state.standing;
+        trace.notes.push_back("Shear strength of the bolt: " + own.source + "; of the nut: " +
+                              (fastener.nutShear ? nuts.source : "taken as the bolt's"));
+    }
+    states.threadStrip = std::move(state);
 }
 
 }  // namespace
-
-EndWash endWash(const Prepared& prepared, JointTraces* traces) {
-    EndWash result;
-    const std::vector<End> ends = endsOf(prepared);
-    result.why = ends.empty() ? "no size of head, washer, ring or rove is given"
-                              : "no strength across the grain is known for the wood under the ends";
-    result.us = weakerEnd(prepared, ends, &washerUs, Basis::us, traces);
-    result.ec5 = weakerEnd(prepared, ends, &washerEc5, Basis::ec5, traces);
-    return result;
-}
 
 MetalStates metalStates(const Prepared& prepared, JointTraces* traces) {
     const FastenerMetal& metal = prepared.fastener().metal;
     MetalStates states;
     if (!metal.yield || !metal.ultimate) {
-        states.why = "yield and ultimate strength of the metal are not given";
+        states.missing.push_back(
+            {LimitStateKind::metal, "yield and ultimate strength of the metal are not given"});
     } else if (!prepared.rootKnown) {
-        states.why = "diameter at the root of the thread is not given";
+        states.missing.push_back(
+            {LimitStateKind::metal, "diameter at the root of the thread is not given"});
     } else {
-        states.tension =
-            rodTension(rodOf(prepared), traceOf(traces, Basis::metal, LimitStateKind::metal));
+        states.tension = rodTension(rodOf(prepared, traces != nullptr),
+                                    traceOf(traces, Basis::metal, LimitStateKind::metal));
     }
-    if (prepared.fastener().headHeight && metal.shear)
-        states.headShear =
-            headShear(prepared, traceOf(traces, Basis::metal, LimitStateKind::headShear));
+    addHeads(prepared, states, traces);
+    addThread(prepared, states, traces);
+    states.lead = leadUnderEnds(prepared, traces);
     return states;
 }
 

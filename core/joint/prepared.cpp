@@ -5,51 +5,88 @@
 #include <numbers>
 
 #include "material/density.h"
-#include "result_parts.h"
 
 namespace fayline {
 namespace {
 
-PreparedMember prepareMember(const JointMember& member, std::vector<std::string>& cautions) {
-    Wood wood;
-    wood.family = member.family;
-    wood.us.specificGravity = member.gravity;
-    wood.specificGravityTwelve = member.gravityTwelve;
-    wood.ec5.density = member.density;
-    PreparedMember prepared;
-    prepared.given = &member;
-    prepared.gravity = specificGravityOvenDry(wood);
-    prepared.gravityTwelve = specificGravityTwelve(wood);
-    if (!prepared.gravityTwelve && member.gravity)
-        prepared.gravityTwelve = twelveFromGreen(greenFromOvenDry(*member.gravity));
-    prepared.density = characteristicDensity(wood);
-    if (!prepared.density && prepared.gravityTwelve)
+/// Densities the member does not give follow from those it does.
+void weigh(PreparedMember& prepared) {
+    const JointMember& member = *prepared.given;
+    if (member.density) {
+        prepared.density = member.density->value;
+        prepared.densityStanding = member.density->standing;
+    }
+    if (member.gravity) {
+        prepared.gravity = member.gravity->value;
+        prepared.gravityStanding = member.gravity->standing;
+    }
+    Standing twelve = Standing::judgement;
+    if (member.gravityTwelve) {
+        prepared.gravityTwelve = member.gravityTwelve->value;
+        twelve = member.gravityTwelve->standing;
+    } else if (member.density) {
+        prepared.gravityTwelve = twelveFromCharacteristic(*prepared.density);
+        twelve = afterWorking(prepared.densityStanding);
+    } else if (member.gravity) {
+        prepared.gravityTwelve = twelveFromGreen(greenFromOvenDry(*prepared.gravity));
+        twelve = afterWorking(prepared.gravityStanding);
+    }
+    if (!prepared.gravityTwelve) return;
+    if (!prepared.gravity) {
+        prepared.gravity = ovenDryFromGreen(greenFromTwelve(*prepared.gravityTwelve));
+        prepared.gravityStanding = afterWorking(twelve);
+    }
+    if (!prepared.density) {
         prepared.density = characteristicFromTwelve(*prepared.gravityTwelve);
+        prepared.densityStanding = afterWorking(twelve);
+    }
+}
+
+void prepareMember(const JointMember& member, Length nominal, PreparedMember& prepared) {
+    prepared.given = &member;
     prepared.thickness = member.thickness - member.counterbore;
     prepared.bears = prepared.thickness;
     prepared.reaches = prepared.thickness;
-    const std::string name = member.name.empty() ? "a member" : member.name;
-    if (!member.gravity && prepared.gravity)
-        cautions.push_back("specific gravity of " + name +
-                           " worked out: " + prepared.gravity->source);
-    if (!member.density && prepared.density)
-        cautions.push_back("characteristic density of " + name +
-                           " worked out: " + prepared.density->source);
-    return prepared;
+    if (member.lead) return;
+    weigh(prepared);
+    if (prepared.gravity && !member.bearingUs)
+        prepared.bearing = dowelBearingPair(*prepared.gravity, nominal);
+    // NDS 12.3.3: in end grain the bearing across the grain counts.
+    if (member.endGrain || member.grain == Angle::degrees(90)) {
+        prepared.sine = 1.0;
+        prepared.cosine = 0.0;
+    } else if (member.grain != Angle{}) {
+        prepared.sine = std::sin(member.grain.inRadians());
+        prepared.cosine = std::cos(member.grain.inRadians());
+    }
 }
 
-std::optional<Figure<Stress>> bendingYieldOf(const FastenerMetal& metal) {
-    if (metal.bendingYield) return metal.bendingYield;
-    if (!metal.yield || !metal.ultimate) return std::nullopt;
-    return Figure<Stress>{
-        (metal.yield->value + metal.ultimate->value) / 2.0,
-        afterWorking(std::max(metal.yield->standing, metal.ultimate->standing)),
-        "mean of yield and ultimate, ANSI/AWC NDS Appendix I; " + metal.ultimate->source};
+void prepareBending(Prepared& prepared) {
+    const FastenerMetal& metal = prepared.fastener().metal;
+    if (metal.bendingYield) {
+        prepared.bendingYield = metal.bendingYield->value;
+        prepared.bendingStanding = metal.bendingYield->standing;
+    } else if (metal.yield && metal.ultimate) {
+        prepared.bendingYield = (metal.yield->value + metal.ultimate->value) / 2.0;
+        prepared.bendingStanding =
+            afterWorking(std::max(metal.yield->standing, metal.ultimate->standing));
+    }
+    const JointFastener& fastener = prepared.fastener();
+    if (fastener.yieldMoment) {
+        prepared.hinge = prepared.hingeTypical = fastener.yieldMoment->value;
+        prepared.bendingStanding = fastener.yieldMoment->standing;
+        return;
+    }
+    if (!prepared.bendingYield) return;
+    Stress typical = *prepared.bendingYield;
+    if (metal.yieldTypical && metal.ultimateTypical)
+        typical = max(typical, (metal.yieldTypical->value + metal.ultimateTypical->value) / 2.0);
+    prepared.hinge = dowelMoment(*prepared.bendingYield, prepared.inEquations, fastener.section);
+    prepared.hingeTypical = dowelMoment(typical, prepared.inEquations, fastener.section);
 }
 
 void prepareScrew(Prepared& prepared) {
-    const JointFastener& fastener = prepared.fastener();
-    prepared.screw = screwShape(fastener);
+    prepared.screw = screwShape(prepared.fastener());
     prepared.nominal = prepared.screw.body.value;
     prepared.inEquations = prepared.screw.root.value;
     prepared.root = prepared.screw.root.value;
@@ -100,20 +137,35 @@ void preparePoint(Prepared& prepared) {
 Prepared prepare(const Joint& joint) {
     Prepared prepared;
     prepared.joint = &joint;
-    for (const JointMember& member : joint.members) {
-        prepared.members.push_back(prepareMember(member, prepared.cautions));
-        prepared.steepest = std::max(prepared.steepest, member.grain);
-    }
     prepared.pointed = joint.fastener.kind == FastenerKind::woodScrew ||
                        joint.fastener.kind == FastenerKind::drift;
-    prepared.bendingYield = bendingYieldOf(joint.fastener.metal);
     if (prepared.isScrew()) {
         prepareScrew(prepared);
     } else {
         prepareRod(prepared);
     }
+    prepared.members.resize(joint.members.size());
+    for (std::size_t i = 0; i < joint.members.size(); ++i) {
+        prepareMember(joint.members[i], prepared.nominal, prepared.members[i]);
+        prepared.steepest = std::max(prepared.steepest, joint.members[i].grain);
+    }
+    prepareBending(prepared);
     if (prepared.pointed) preparePoint(prepared);
     return prepared;
+}
+
+MemberFigures figuresOf(const JointMember& member) {
+    MemberFigures figures;
+    if (member.lead) return figures;
+    Wood wood;
+    wood.family = member.family;
+    wood.us.specificGravity = member.gravity;
+    wood.specificGravityTwelve = member.gravityTwelve;
+    wood.ec5.density = member.density;
+    figures.gravity = specificGravityOvenDry(wood);
+    figures.gravityTwelve = specificGravityTwelve(wood);
+    figures.density = characteristicDensity(wood);
+    return figures;
 }
 
 Trace* traceOf(JointTraces* traces, Basis basis, LimitStateKind kind) {

@@ -1,11 +1,13 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "joint/joint.h"
 #include "joint/joint_result.h"
 #include "joint/screw.h"
+#include "joint/us_bearing.h"
 #include "joint/us_lateral.h"
 
 namespace fayline {
@@ -13,15 +15,19 @@ namespace fayline {
 /// A member with all its densities and the length that bears on the dowel.
 struct PreparedMember {
     const JointMember* given = nullptr;
-    std::optional<Figure<SpecificGravityOvenDry>> gravity;
-    std::optional<Figure<SpecificGravityTwelve>> gravityTwelve;
-    std::optional<Figure<CharacteristicDensity>> density;
+    std::optional<SpecificGravityOvenDry> gravity;
+    std::optional<SpecificGravityTwelve> gravityTwelve;
+    std::optional<CharacteristicDensity> density;
+    Standing gravityStanding = Standing::judgement;
+    Standing densityStanding = Standing::judgement;
     Length thickness;  ///< less the counterbore
     Length bears;      ///< US: thickness, or what the point reaches of it less half its taper
     Length reaches;    ///< Eurocode 5: thickness, or what the point reaches of it
+    std::optional<DowelBearing> bearing;  ///< US, by its gravity
+    double sine = 0.0, cosine = 1.0;      ///< of the load's angle to the grain, US basis
 };
 
-/// A joint with everything worked out that several limit states use.
+/// A joint with everything worked out that several limit states use. Holds on to the joint.
 struct Prepared {
     const Joint* joint = nullptr;
     std::vector<PreparedMember> members;
@@ -34,25 +40,39 @@ struct Prepared {
     Length penetration;  ///< of the point into the last member
     Length thread;       ///< of a screw's thread inside the last member
     Angle steepest;      ///< largest angle of load to grain
-    std::optional<Figure<Stress>> bendingYield;
-    std::vector<std::string> cautions;
+    std::optional<Stress> bendingYield;
+    Standing bendingStanding = Standing::judgement;
+    std::optional<Moment> hinge, hingeTypical;  ///< US plastic moment, least and typical
 
     [[nodiscard]] const JointFastener& fastener() const { return joint->fastener; }
     [[nodiscard]] const PreparedMember& last() const { return members.back(); }
     [[nodiscard]] bool isScrew() const { return joint->fastener.kind == FastenerKind::woodScrew; }
+    [[nodiscard]] bool isWet() const { return joint->service == Service::wet; }
 };
 
 Prepared prepare(const Joint& joint);
 
-/// US bearing strength of one member under the fastening: measured, or by its gravity times this
-/// factor. Nothing without either.
-std::optional<Stress> bearingUsOf(const Prepared& prepared, const PreparedMember& member,
-                                  double gravityFactor = 1.0);
+/// The densities of a member with where they come from, for workings and cautions.
+struct MemberFigures {
+    std::optional<Figure<SpecificGravityOvenDry>> gravity;
+    std::optional<Figure<SpecificGravityTwelve>> gravityTwelve;
+    std::optional<Figure<CharacteristicDensity>> density;
+};
+MemberFigures figuresOf(const JointMember& member);
 
-/// What members and fastening yield at, unreduced or by the divisors given, every gravity times
-/// this factor. Nothing when a member has no figure.
-std::optional<UsLateral> usLateralOf(const Prepared& prepared, Stress bendingYield,
-                                     const UsReduction* reduction, double gravityFactor = 1.0);
+/// Gravities all multiplied by one factor, with what that does to the bearing strengths.
+struct GravityScale {
+    double linear = 1.0, across = 1.0, small = 1.0;
+};
+
+/// US bearing strength of one member under the fastening: measured, of lead, or by its gravity.
+/// Nothing without any.
+std::optional<Stress> bearingUsOf(const PreparedMember& member, const GravityScale& scale = {});
+
+/// What members and fastening yield at, unreduced or by the divisors given. Nothing when a member
+/// has no figure.
+std::optional<UsLateral> usLateralOf(const Prepared& prepared, Moment hinge,
+                                     const UsReduction* reduction, const GravityScale& scale = {});
 
 /// What the fastening physically carries; the same under both bases.
 struct Bands {
@@ -61,30 +81,21 @@ struct Bands {
 };
 Bands bandsOf(const Prepared& prepared);
 
-/// Weaker of the two ends in crushing the wood; nothing when no end has a size or no strength.
-struct EndWash {
-    std::optional<LimitState> us, ec5;
-    std::string why;  ///< where missing
-};
-EndWash endWash(const Prepared& prepared, JointTraces* traces);
-
-/// Tension at the root and shear of a solid head.
+/// What stands the same under both bases, worked out once.
 struct MetalStates {
-    std::optional<LimitState> tension, headShear;
-    std::string why;
+    std::optional<LimitState> tension, headShear, threadStrip, lead;
+    std::vector<MissingState> missing;
 };
 MetalStates metalStates(const Prepared& prepared, JointTraces* traces);
+/// Lead crushed under the weaker end; nothing where no sized end bears on lead.
+std::optional<LimitState> leadUnderEnds(const Prepared& prepared, JointTraces* traces);
 
-BasisResult usResult(const Prepared& prepared, const Bands& bands, JointTraces* traces);
-BasisResult ec5Result(const Prepared& prepared, const Bands& bands, JointTraces* traces);
+BasisResult usResult(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
+                     JointTraces* traces);
+BasisResult ec5Result(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
+                      JointTraces* traces);
 
-/// The least axial capacity among those of a basis, and what it is.
-struct LeastAxial {
-    Force working, reference;
-    LimitStateKind kind = LimitStateKind::withdrawal;
-    Standing standing = Standing::derived;
-};
-std::optional<LeastAxial> leastAxial(const BasisResult& basis);
+std::optional<PlaneSlip> slipOf(const Prepared& prepared, std::size_t plane);
 
 /// Angle between the load and the wood's surface.
 Angle toSurface(const JointLoad& load);

@@ -14,22 +14,31 @@ void startTrace(Trace& trace, std::string title, std::string formula, const Limi
     trace = {};
     trace.title = std::move(title);
     trace.formula = std::move(formula);
-    trace.clause = state.clause;
+    trace.clause = clauseOf(state);
     trace.standing = state.standing;
-    trace.outside = state.outside;
+    trace.outside = textsOf(state.outside);
+}
+
+TraceLine lineOf(std::string symbol, std::string meaning, const SourcedLength& size) {
+    return {std::move(symbol), std::move(meaning), size.value, std::string(size.source),
+            size.standing};
 }
 
 void explainMember(const PreparedMember& member, Basis basis, Trace& trace) {
     const std::string name = nameOfMember(member);
+    const MemberFigures figures = figuresOf(*member.given);
     auto& lines = trace.lines;
     lines.push_back(
         {"t", name + ": thickness less counterbore", member.thickness, "decision", std::nullopt});
-    if (basis == Basis::us && member.gravity)
-        lines.push_back({"G", name + ": specific gravity, oven-dry", member.gravity->value.value,
-                         member.gravity->source, member.gravity->standing});
-    if (basis == Basis::ec5 && member.density)
-        lines.push_back({"ρ_k", name + ": characteristic density", member.density->value.value,
-                         member.density->source, member.density->standing});
+    if (member.given->lead)
+        lines.push_back({"f", name + ": lead, pressure it bears", member.given->lead->value,
+                         member.given->lead->source, member.given->lead->standing});
+    if (basis == Basis::us && figures.gravity)
+        lines.push_back({"G", name + ": specific gravity, oven-dry", figures.gravity->value.value,
+                         figures.gravity->source, figures.gravity->standing});
+    if (basis == Basis::ec5 && figures.density)
+        lines.push_back({"ρ_k", name + ": characteristic density", figures.density->value.value,
+                         figures.density->source, figures.density->standing});
     if (basis == Basis::us && member.given->bearingUs)
         lines.push_back({"F_e", name + ": bearing strength, measured",
                          member.given->bearingUs->value, member.given->bearingUs->source,
@@ -55,14 +64,16 @@ void explainMembers(const Prepared& prepared, Basis basis, Trace& trace) {
 }
 
 void explainHold(const Prepared& prepared, Trace& trace) {
-    trace.lines.push_back({"D", "body", prepared.nominal,
-                           prepared.isScrew() ? prepared.screw.body.source : "decision",
-                           prepared.isScrew() ? prepared.screw.body.standing : Standing::read});
+    if (prepared.isScrew()) {
+        trace.lines.push_back(lineOf("D", "body", prepared.screw.body));
+    } else {
+        trace.lines.push_back({"D", "body", prepared.nominal, "decision", Standing::read});
+    }
     trace.lines.push_back(
         {"p", "reaches into the last member", prepared.penetration, "", std::nullopt});
     trace.lines.push_back(
         {"L", prepared.isScrew() ? "thread inside it" : "length inside it", prepared.thread,
-         prepared.isScrew() ? prepared.screw.thread.source : "",
+         prepared.isScrew() ? std::string(prepared.screw.thread.source) : "",
          prepared.isScrew() ? std::optional(prepared.screw.thread.standing) : std::nullopt});
 }
 
@@ -75,16 +86,19 @@ void explainBand(const std::optional<Band>& band, const std::string& what, Trace
 Standing worstOf(const Prepared& prepared, Basis basis) {
     Standing worst = Standing::derived;
     for (const PreparedMember& member : prepared.members) {
-        if (basis == Basis::us) {
-            if (member.given->bearingUs) {
-                worst = std::max(worst, member.given->bearingUs->standing);
+        const JointMember& given = *member.given;
+        if (given.lead) {
+            worst = std::max(worst, Standing::judgement);
+        } else if (basis == Basis::us) {
+            if (given.bearingUs) {
+                worst = std::max(worst, given.bearingUs->standing);
             } else if (member.gravity) {
-                worst = std::max(worst, member.gravity->standing);
+                worst = std::max(worst, member.gravityStanding);
             }
-        } else if (member.given->embedmentEc5) {
-            worst = std::max(worst, member.given->embedmentEc5->standing);
+        } else if (given.embedmentEc5) {
+            worst = std::max(worst, given.embedmentEc5->standing);
         } else if (member.density) {
-            worst = std::max(worst, member.density->standing);
+            worst = std::max(worst, member.densityStanding);
         }
     }
     return worst;
@@ -92,12 +106,10 @@ Standing worstOf(const Prepared& prepared, Basis basis) {
 
 std::optional<LeastAxial> leastAxial(const BasisResult& basis) {
     std::optional<LeastAxial> least;
-    for (const LimitState& state : basis.states()) {
-        if (state.kind == LimitStateKind::lateral || state.kind == LimitStateKind::combined)
-            continue;
-        if (least && least->working <= state.working) continue;
+    basis.each([&](const LimitState& state) {
+        if (!isAxial(state.kind) || (least && least->working <= state.working)) return;
         least = LeastAxial{state.working, state.reference, state.kind, state.standing};
-    }
+    });
     return least;
 }
 
@@ -133,19 +145,6 @@ void explainCombined(const JointLoad& load, const LimitState& side,
                                axial->working, "", std::nullopt});
     trace.lines.push_back({"R", "size of load, along the load given, that is just met",
                            state.working, "", std::nullopt});
-}
-
-void addEnds(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces) {
-    const FastenerKind kind = prepared.fastener().kind;
-    if (kind == FastenerKind::bolt || kind == FastenerKind::rivet) {
-        EndWash wash = endWash(prepared, traces);
-        result.washer = basis == Basis::us ? std::move(wash.us) : std::move(wash.ec5);
-        if (!result.washer) result.missing.push_back({LimitStateKind::washer, wash.why});
-    }
-    MetalStates metal = metalStates(prepared, traces);
-    result.metal = std::move(metal.tension);
-    result.headShear = std::move(metal.headShear);
-    if (!result.metal) result.missing.push_back({LimitStateKind::metal, metal.why});
 }
 
 }  // namespace fayline

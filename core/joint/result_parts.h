@@ -18,9 +18,19 @@ void explainMembers(const Prepared& prepared, Basis basis, Trace& trace);
 void explainHold(const Prepared& prepared, Trace& trace);
 /// A note with both ends of a band; nothing without one.
 void explainBand(const std::optional<Band>& band, const std::string& what, Trace& trace);
+/// A line for a size that has its source with it.
+TraceLine lineOf(std::string symbol, std::string meaning, const SourcedLength& size);
 
 /// The least trusted of the members' densities under a basis.
 Standing worstOf(const Prepared& prepared, Basis basis);
+
+/// The least axial capacity among those of a basis, and what it is.
+struct LeastAxial {
+    Force working, reference;
+    LimitStateKind kind = LimitStateKind::withdrawal;
+    Standing standing = Standing::derived;
+};
+std::optional<LeastAxial> leastAxial(const BasisResult& basis);
 
 /// Kind, bands, softness, standing and cautions of a combined state; nothing when the load is nil,
 /// pushes, or pulls on what has no axial capacity.
@@ -30,11 +40,18 @@ void explainCombined(const JointLoad& load, const LimitState& side,
                      const std::optional<LeastAxial>& axial, const LimitState& state,
                      const std::string& formula, Trace& trace);
 
-/// Crushing under the ends and the metal, where the fastening has them.
-void addEnds(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces);
+/// Crushing under the ends, washers drawn through, and the metal, where the fastening has them.
+void addEnds(const Prepared& prepared, Basis basis, const MetalStates& metal, BasisResult& result,
+             JointTraces* traces);
+/// The wood the hole leaves, splitting across the grain and along a row.
+void addMembers(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces);
+/// The group, from the lateral state.
+void addGroup(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces);
 
 /// k_mod and γ_M of the joint.
 void explainEc5Factors(const Prepared& prepared, Trace& trace);
+/// k_mod/γ_M of the joint.
+double ec5Share(const Prepared& prepared);
 /// Characteristic capacity along the fastening that ropes its planes; nil where not known.
 Force ec5AxialForRope(const Prepared& prepared, const BasisResult& result);
 

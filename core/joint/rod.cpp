@@ -18,10 +18,9 @@ Standing weakest(const RodInput& rod) {
     return std::max(rod.strengthStanding, rod.factorStanding);
 }
 
-std::vector<std::string> rangeNotes(const RodInput& rod) {
-    std::vector<std::string> notes;
-    if (netArea(rod).si() <= 0)
-        notes.emplace_back("the corrosion allowance leaves no metal at the root");
+std::vector<Remark> rangeNotes(const RodInput& rod) {
+    std::vector<Remark> notes;
+    if (netArea(rod).si() <= 0) notes.push_back({Rule::noMetalLeft, -1, {}, {}, 0.0});
     return notes;
 }
 
@@ -67,7 +66,7 @@ LimitState rodTension(const RodInput& rod, Trace* trace) {
         trace->formula = "T_d = min(f_y, f_u/2) · A / n";
         trace->clause = metalClause;
         trace->standing = state.standing;
-        trace->outside = state.outside;
+        trace->outside = textsOf(state.outside);
         explainArea(rod, *trace);
         trace->lines.push_back({"T_d", "design tension", state.working, "", std::nullopt});
         trace->notes.emplace_back(
@@ -97,7 +96,7 @@ std::optional<LimitState> rodCombined(const RodInput& rod, Force tension, Force 
         trace->formula = "√(T² + 3V²) ≤ min(f_y, f_u/2) · A / n";
         trace->clause = state.clause;
         trace->standing = state.standing;
-        trace->outside = state.outside;
+        trace->outside = textsOf(state.outside);
         explainArea(rod, *trace);
         trace->lines.push_back({"T", "tension", tension, "load case", Standing::derived});
         trace->lines.push_back({"V", "shear", shear, "load case", Standing::derived});

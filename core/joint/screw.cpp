@@ -11,9 +11,9 @@ struct Root {
     Standing standing;
 };
 
-constexpr const char* averages = "averages of wood screws as sold, l-36.com screw pilot table";
-constexpr const char* codeTable = "ANSI/AWC NDS Appendix L";
-constexpr const char* measuredHere = "measured by the builder";
+constexpr std::string_view averages = "averages of wood screws as sold, l-36.com screw pilot table";
+constexpr std::string_view codeTable = "ANSI/AWC NDS Appendix L";
+constexpr std::string_view measuredHere = "measured by the builder";
 
 constexpr std::array<Root, 13> measured{{
     {4, 0.075, Standing::read},
@@ -45,16 +45,21 @@ constexpr std::array<Root, 11> code{{
 }};
 
 template <std::size_t N>
-std::optional<Figure<Length>> rootIn(const std::array<Root, N>& table, Gauge gauge,
-                                     const char* source) {
+std::optional<SourcedLength> rootIn(const std::array<Root, N>& table, Gauge gauge,
+                                    std::string_view source) {
     for (const Root& row : table) {
         if (row.gauge == gauge.number())
-            return Figure<Length>{inches(row.root_in), row.standing, source};
+            return SourcedLength{inches(row.root_in), row.standing, source};
     }
     return std::nullopt;
 }
 
-Figure<Length> measuredOr(const std::optional<Length>& measurement, Figure<Length> rule) {
+std::optional<Figure<Length>> asFigure(const std::optional<SourcedLength>& size) {
+    if (!size) return std::nullopt;
+    return Figure<Length>{size->value, size->standing, std::string(size->source)};
+}
+
+SourcedLength measuredOr(const std::optional<Length>& measurement, const SourcedLength& rule) {
     if (measurement) return {*measurement, Standing::read, measuredHere};
     return rule;
 }
@@ -66,25 +71,25 @@ Length screwBody(Gauge gauge) {
 }
 
 std::optional<Figure<Length>> screwRootMeasured(Gauge gauge) {
-    return rootIn(measured, gauge, averages);
+    return asFigure(rootIn(measured, gauge, averages));
 }
 
 std::optional<Figure<Length>> screwRootCode(Gauge gauge) {
-    return rootIn(code, gauge, codeTable);
+    return asFigure(rootIn(code, gauge, codeTable));
 }
 
 ScrewShape screwShape(const JointFastener& fastener) {
     ScrewShape shape;
     shape.body = fastener.diameter.si() > 0.0 || !fastener.gauge
-                     ? Figure<Length>{fastener.diameter, Standing::read, "as given"}
-                     : Figure<Length>{screwBody(*fastener.gauge), Standing::read,
-                                      "ASME B18.6.1: 0.060 in + 0.013 in for each gauge"};
+                     ? SourcedLength{fastener.diameter, Standing::read, "as given"}
+                     : SourcedLength{screwBody(*fastener.gauge), Standing::read,
+                                     "ASME B18.6.1: 0.060 in + 0.013 in for each gauge"};
     const Length body = shape.body.value;
-    Figure<Length> root{body * (2.0 / 3.0), Standing::read,
-                        "Wood Handbook ch. 8: root about two thirds of the shank"};
+    SourcedLength root{body * (2.0 / 3.0), Standing::read,
+                       "Wood Handbook ch. 8: root about two thirds of the shank"};
     if (fastener.gauge) {
-        const auto average = screwRootMeasured(*fastener.gauge);
-        const auto table = screwRootCode(*fastener.gauge);
+        const auto average = rootIn(measured, *fastener.gauge, averages);
+        const auto table = rootIn(code, *fastener.gauge, codeTable);
         const bool wantsCode = fastener.roots == ScrewRoots::code;
         const auto& first = wantsCode ? table : average;
         const auto& second = wantsCode ? average : table;

@@ -22,9 +22,11 @@ ForcePerLength newtonsPerMillimetre(double value) {
 
 }  // namespace
 
-ForcePerLength slipModulusEc5(Density mean1, Density mean2, Length diameter) {
-    return newtonsPerMillimetre(std::pow(jointDensity_kgPerM3(mean1, mean2), 1.5) *
-                                inMillimetres(diameter) / 23.0);
+ForcePerLength slipModulusEc5(Density mean1, Density mean2, Length diameter,
+                              const Ec5Coefficients& coefficients) {
+    const double density = jointDensity_kgPerM3(mean1, mean2);
+    return newtonsPerMillimetre(density * std::sqrt(density) * inMillimetres(diameter) /
+                                coefficients.slipDivisor);
 }
 
 ForcePerLength slipModulusDriven(Density mean1, Density mean2, Length diameter) {
@@ -32,21 +34,26 @@ ForcePerLength slipModulusDriven(Density mean1, Density mean2, Length diameter) 
                                 std::pow(inMillimetres(diameter), 0.8) / 30.0);
 }
 
-std::optional<SlipBracket> slipBracket(const Joint& joint, std::size_t plane) {
-    if (plane + 1 >= joint.members.size()) return std::nullopt;
-    const Prepared prepared = prepare(joint);
+std::optional<PlaneSlip> slipOf(const Prepared& prepared, std::size_t plane) {
+    if (plane + 1 >= prepared.members.size()) return std::nullopt;
     const auto& first = prepared.members[plane].density;
     const auto& second = prepared.members[plane + 1].density;
     if (!first || !second) return std::nullopt;
     const ForcePerLength published =
-        slipModulusEc5(first->value.value * meanOfCharacteristic,
-                       second->value.value * meanOfCharacteristic, prepared.nominal);
-    const bool wet = joint.service == Service::wet;
-    return SlipBracket{{published * (strengthShare * (wet ? wetShare : 1.0)), Standing::judgement,
-                        "two thirds of EN 1995-1-1 Table 7.1 (2.1)"},
-                       {published, Standing::fromMemory, "EN 1995-1-1 Table 7.1"},
-                       wet ? "two thirds as for strength, and 0.7 for wet wood, a judgement"
-                           : "two thirds as for strength"};
+        slipModulusEc5(first->value * meanOfCharacteristic, second->value * meanOfCharacteristic,
+                       prepared.nominal);
+    const bool wet = prepared.isWet();
+    return PlaneSlip{published * (strengthShare * (wet ? wetShare : 1.0)), published, wet};
+}
+
+std::optional<PlaneSlip> slipBracket(const Joint& joint, std::size_t plane) {
+    return slipOf(prepare(joint), plane);
+}
+
+std::string_view sourceOf(const PlaneSlip& slip) {
+    return slip.wet ? "stiff: EN 1995-1-1 Table 7.1; soft: two thirds of it as for strength (2.1), "
+                      "and 0.7 for wet wood, a judgement"
+                    : "stiff: EN 1995-1-1 Table 7.1; soft: two thirds of it as for strength (2.1)";
 }
 
 }  // namespace fayline

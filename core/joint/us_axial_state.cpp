@@ -13,40 +13,40 @@ namespace {
 /// Allowable withdrawal of each length, before factors.
 struct Grip {
     ForcePerLength perLength;
-    std::string formula, clause;
+    const char* formula;
+    std::string_view clause;
     Standing standing;
 };
 
 Grip gripOf(const Prepared& prepared) {
     const PreparedMember& last = prepared.last();
     if (prepared.isScrew()) {
-        return {screwWithdrawalUs(last.gravity->value, prepared.nominal),
+        return {screwWithdrawalUs(*last.gravity, prepared.nominal),
                 "W' = 2850 · G² · D · L · C_D · C_M", "ANSI/AWC NDS 12.2.2", Standing::read};
     }
-    return {driftWithdrawalUltimate(last.gravityTwelve->value, prepared.nominal) /
-                usPublished.driftSafety,
-            "W' = 6600 · G² · D · L / 5.5 · C_D · C_M",
-            "Wood Handbook ch. 8 (8-9) over 5.5, as the code's wood screws stand to theirs",
-            Standing::fromMemory};
+    return {
+        driftWithdrawalUltimate(*last.gravityTwelve, prepared.nominal) / usPublished.driftSafety,
+        "W' = 6600 · G² · D · L / 5.5 · C_D · C_M",
+        "Wood Handbook ch. 8 (8-9) over 5.5, as the code's wood screws stand to theirs",
+        Standing::fromMemory};
 }
 
-void withdrawalNotes(const Prepared& prepared, std::vector<std::string>& outside) {
+void withdrawalNotes(const Prepared& prepared, std::vector<Remark>& outside) {
     const JointFastener& fastener = prepared.fastener();
-    if (prepared.last().given->endGrain)
-        outside.emplace_back(
-            "end grain: the code allows no withdrawal; three quarters of side "
-            "grain shown, and erratic");
+    const auto add = [&](Rule rule) { outside.push_back({rule, -1, {}, {}, 0.0}); };
+    if (prepared.last().given->endGrain) add(Rule::endGrainWithdrawal);
     if (fastener.kind == FastenerKind::drift) {
         if (!fastener.hole) {
-            outside.emplace_back(
-                "hole of the drift not given: the figure is for one 1/8 in "
-                "smaller");
+            add(Rule::driftHoleUnknown);
         } else if (fastener.diameter - *fastener.hole < inches(0.125) - millimetres(0.01)) {
-            outside.emplace_back("hole wider than the 1/8 in under size the figure was found with");
+            add(Rule::driftHoleWide);
         }
+        if (fastener.slant && fastener.slant->inDegrees() != 0.0)
+            outside.push_back({Rule::slantNotCredited, -1, {}, {}, fastener.slant->inDegrees()});
     }
     if (prepared.isScrew() && prepared.penetration < 6.0 * prepared.nominal)
-        outside.emplace_back("traditional, shorter than the code; worked with its true length");
+        outside.push_back(
+            {Rule::shorterThanTheCode, -1, prepared.penetration, 6.0 * prepared.nominal, 0.0});
 }
 
 void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& result,
@@ -72,7 +72,7 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
     state.working = state.reference * duration * moisture;
     state.apart = bands.withdrawalApart;
     state.soft = false;
-    state.standing = std::max(grip.standing, last.gravity->standing);
+    state.standing = std::max(grip.standing, last.gravityStanding);
     if (duration * moisture != 1.0) state.standing = std::max(state.standing, Standing::fromMemory);
     state.clause = grip.clause;
     withdrawalNotes(prepared, state.outside);
@@ -82,8 +82,8 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
         explainMember(last, Basis::us, trace);
         explainHold(prepared, trace);
         trace.lines.push_back({"W", "withdrawal, N for each mm",
-                               inNewtonsPerMillimetre(found.referencePerLength), grip.clause,
-                               grip.standing});
+                               inNewtonsPerMillimetre(found.referencePerLength),
+                               std::string(std::string(grip.clause)), grip.standing});
         trace.lines.push_back({"C_D", "duration", duration, "NDS 2.3.2", Standing::fromMemory});
         trace.lines.push_back(
             {"C_M", "moisture in service", moisture, "NDS Table 11.3.3", Standing::fromMemory});
@@ -110,21 +110,19 @@ void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* tra
     LimitState state;
     state.kind = LimitStateKind::pullThrough;
     state.basis = Basis::us;
-    state.reference = pullThroughUs(first.gravity->value, head, first.thickness);
+    state.reference = pullThroughUs(*first.gravity, head, first.thickness);
     state.working = state.reference * duration * moisture;
     state.soft = false;
-    state.standing = std::max(Standing::fromMemory, first.gravity->standing);
+    state.standing = std::max(Standing::fromMemory, first.gravityStanding);
     state.clause = "ANSI/AWC NDS 2018 12.2.5, round heads";
     if (prepared.fastener().head == FastenerEnd::countersunk)
-        state.outside.emplace_back(
-            "countersunk head: the code's formula is for round heads bearing flat, extrapolated");
+        state.outside.push_back({Rule::countersunkHead, -1, {}, {}, 0.0});
     if (traces != nullptr) {
         Trace& trace = *traceOf(traces, Basis::us, LimitStateKind::pullThrough);
         startTrace(trace, "Head pulled through the outer timber, US basis",
                    "W_H' = 690 · π · D_H · G² · t · C_D · C_M for t ≤ 2.5 D_H", state);
         explainMember(first, Basis::us, trace);
-        trace.lines.push_back(
-            {"D_H", "head", head, prepared.screw.head.source, prepared.screw.head.standing});
+        trace.lines.push_back(lineOf("D_H", "head", prepared.screw.head));
         trace.lines.push_back({"C_D", "duration", duration, "NDS 2.3.2", Standing::fromMemory});
         trace.lines.push_back(
             {"C_M", "moisture in service", moisture, "NDS Table 11.3.3", Standing::fromMemory});
@@ -147,7 +145,7 @@ void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces
     state.working = axial ? combinedUs(side.working, axial->working, angle) : side.working;
     state.clause = "ANSI/AWC NDS 12.4.1, Hankinson's formula";
     if (!prepared.isScrew() && load->axial.si() > 0.0)
-        state.outside.emplace_back("the code gives this for screws and nails; extended");
+        addOnce(state.outside, {Rule::combinedExtended, -1, {}, {}, 0.0});
     if (traces != nullptr)
         explainCombined(*load, side, axial, state, "Z'_α = W' · Z' / (W' · cos²α + Z' · sin²α)",
                         *traceOf(traces, Basis::us, LimitStateKind::combined));
@@ -156,12 +154,15 @@ void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces
 
 }  // namespace
 
-BasisResult usResult(const Prepared& prepared, const Bands& bands, JointTraces* traces) {
+BasisResult usResult(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
+                     JointTraces* traces) {
     BasisResult result;
     usLateralState(prepared, bands, result, traces);
     withdrawal(prepared, bands, result, traces);
     pullThrough(prepared, result, traces);
-    addEnds(prepared, Basis::us, result, traces);
+    addEnds(prepared, Basis::us, metal, result, traces);
+    addMembers(prepared, Basis::us, result, traces);
+    addGroup(prepared, Basis::us, result, traces);
     combined(prepared, result, traces);
     return result;
 }

@@ -22,22 +22,29 @@ Stress hankinson(Stress along, Stress across, Angle toGrain) {
     return along * (across / (along * (sine * sine) + across * (cosine * cosine)));
 }
 
-Stress dowelBearingUs(SpecificGravityOvenDry gravity, Length nominal, Angle toGrain,
-                      BearingRounding rounding, const UsCoefficients& coefficients) {
+DowelBearing dowelBearingPair(SpecificGravityOvenDry gravity, Length nominal,
+                              BearingRounding rounding, const UsCoefficients& coefficients) {
     const double diameter_in = inInches(nominal);
     if (diameter_in < quarterInch_in) {
-        return fromPsi(coefficients.bearingSmall_psi *
-                           std::pow(gravity.value, coefficients.bearingSmallExponent),
-                       rounding);
+        const Stress any = fromPsi(coefficients.bearingSmall_psi *
+                                       std::pow(gravity.value, coefficients.bearingSmallExponent),
+                                   rounding);
+        return {any, any, true};
     }
-    const Stress along = fromPsi(coefficients.bearingParallel_psi * gravity.value, rounding);
-    const Stress across = fromPsi(coefficients.bearingAcross_psi *
-                                      std::pow(gravity.value, coefficients.bearingAcrossExponent) /
-                                      std::sqrt(diameter_in),
-                                  rounding);
-    if (toGrain == Angle{}) return along;
-    if (toGrain == Angle::degrees(90)) return across;
-    return hankinson(along, across, toGrain);
+    return {fromPsi(coefficients.bearingParallel_psi * gravity.value, rounding),
+            fromPsi(coefficients.bearingAcross_psi *
+                        std::pow(gravity.value, coefficients.bearingAcrossExponent) /
+                        std::sqrt(diameter_in),
+                    rounding),
+            false};
+}
+
+Stress dowelBearingUs(SpecificGravityOvenDry gravity, Length nominal, Angle toGrain,
+                      BearingRounding rounding, const UsCoefficients& coefficients) {
+    const DowelBearing pair = dowelBearingPair(gravity, nominal, rounding, coefficients);
+    if (pair.anyAngle || toGrain == Angle{}) return pair.along;
+    if (toGrain == Angle::degrees(90)) return pair.across;
+    return hankinson(pair.along, pair.across, toGrain);
 }
 
 UsReduction usReduction(Length inEquations, Length nominal, Angle steepest,

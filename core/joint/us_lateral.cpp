@@ -3,9 +3,9 @@
 namespace fayline {
 namespace {
 
-UsLateral withLeast(std::vector<ModeLoad> modes) {
+UsLateral withLeast(const ModeLoads& modes) {
     UsLateral result;
-    result.modes = std::move(modes);
+    result.modes = modes;
     const ModeLoad& least = leastMode(result.modes);
     result.reference = least.load;
     result.governs = least.name;

@@ -15,18 +15,17 @@ constexpr const char* lateralClause =
     "ANSI/AWC NDS 12.3.1, Table 12.3.1A and B, by the general dowel equations of AWC TR12; factors "
     "Table 11.3.1";
 
-double rowFactor(const Prepared& prepared, std::vector<std::string>& outside) {
+double rowFactor(const Prepared& prepared, std::vector<Remark>& outside) {
     const auto& row = prepared.joint->row;
     if (!row || row->count <= 1 || prepared.nominal < inches(0.25)) return 1.0;
     if (!row->main || !row->side) {
-        outside.emplace_back(
-            "action of the row not worked out: the members' sections and moduli are not given");
+        outside.push_back({Rule::rowNotWorked, -1, {}, {}, 0.0});
         return 1.0;
     }
     return groupFactorUs(row->count, row->spacing, prepared.nominal, *row->main, *row->side);
 }
 
-double placementFactor(const Prepared& prepared, std::vector<std::string>& outside) {
+double placementFactor(const Prepared& prepared, std::vector<Remark>& outside) {
     if (!prepared.joint->placement) return 1.0;
     GeometryFactor least;
     for (const PreparedMember& member : prepared.members) {
@@ -37,44 +36,38 @@ double placementFactor(const Prepared& prepared, std::vector<std::string>& outsi
         least.spacingTooNear |= factor.spacingTooNear;
         least.edgeTooNear |= factor.edgeTooNear;
     }
-    if (least.endTooNear) outside.emplace_back("nearer to the end than the code's least distance");
-    if (least.spacingTooNear) outside.emplace_back("spaced closer than three diameters");
-    if (least.edgeTooNear) outside.emplace_back("nearer to the edge than the code allows");
+    if (least.endTooNear) outside.push_back({Rule::endTooNear, -1, {}, {}, 0.0});
+    if (least.spacingTooNear) outside.push_back({Rule::spacingTooNear, -1, {}, {}, 0.0});
+    if (least.edgeTooNear) outside.push_back({Rule::edgeTooNear, -1, {}, {}, 0.0});
     return least.factor;
 }
 
-void gravityNotes(const Prepared& prepared, std::vector<std::string>& outside) {
-    for (const PreparedMember& member : prepared.members) {
-        if (member.given->bearingUs || !member.gravity) continue;
-        const double gravity = member.gravity->value.value;
-        if (gravity < 0.31 || gravity > 0.73) {
-            outside.push_back("specific gravity " + rounded(gravity, 2) + " of " +
-                              nameOfMember(member) +
-                              " lies outside the 0.31 to 0.73 the bearing strengths are published "
-                              "for");
-        }
+void gravityNotes(const Prepared& prepared, std::vector<Remark>& outside) {
+    for (std::size_t i = 0; i < prepared.members.size(); ++i) {
+        const PreparedMember& member = prepared.members[i];
+        if (!member.bearing) continue;
+        const double gravity = member.gravity->value;
+        if (gravity < 0.31 || gravity > 0.73)
+            outside.push_back({Rule::gravityOutside, static_cast<int>(i), {}, {}, gravity});
     }
 }
 
-void kindNotes(const Prepared& prepared, std::vector<std::string>& outside) {
+void kindNotes(const Prepared& prepared, std::vector<Remark>& outside) {
     const JointFastener& fastener = prepared.fastener();
-    if (prepared.isScrew() && prepared.penetration < 6.0 * prepared.nominal) {
-        outside.push_back("traditional, shorter than the code: " + bothUnits(prepared.penetration) +
-                          " in the last member, the code wants six diameters, " +
-                          bothUnits(6.0 * prepared.nominal) + "; worked with its true length");
+    const auto add = [&](Rule rule) { outside.push_back({rule, -1, {}, {}, 0.0}); };
+    if (prepared.isScrew() && prepared.penetration < 6.0 * prepared.nominal)
+        outside.push_back(
+            {Rule::shorterThanTheCode, -1, prepared.penetration, 6.0 * prepared.nominal, 0.0});
+    if (fastener.kind == FastenerKind::rivet) add(Rule::rivetNotCovered);
+    if (fastener.kind == FastenerKind::drift) add(Rule::driftNotTested);
+    if (fastener.slant && fastener.slant->inDegrees() != 0.0)
+        outside.push_back({Rule::slantNotCredited, -1, {}, {}, fastener.slant->inDegrees()});
+    if (fastener.section == DowelSection::square) add(Rule::squareShank);
+    if (prepared.nominal > inches(1.0)) add(Rule::thickerThanOneInch);
+    if (prepared.joint->members.size() > 3) add(Rule::manyPlanes);
+    for (const PreparedMember& member : prepared.members) {
+        if (member.given->lead) return add(Rule::leadNotCovered);
     }
-    if (fastener.kind == FastenerKind::rivet)
-        outside.emplace_back("yield theory extended: no standard covers rivets on roves");
-    if (fastener.kind == FastenerKind::drift)
-        outside.emplace_back(
-            "a bolt of this size is the ceiling: drifts were never tested "
-            "sideways (Wood Handbook ch. 8)");
-    if (fastener.section == DowelSection::square)
-        outside.emplace_back("square shank: yield theory with its side as width, extended");
-    if (prepared.nominal > inches(1.0))
-        outside.emplace_back("thicker than the 1 in the reductions are published for");
-    if (prepared.joint->members.size() > 3)
-        outside.emplace_back("more than two planes: each taken as the least of them");
 }
 
 struct LateralFactors {
@@ -91,7 +84,7 @@ bool restrains(const Joint& joint) {
                        [](const JointMember& member) { return member.grain > Angle::degrees(45); });
 }
 
-LateralFactors factorsOf(const Prepared& prepared, std::vector<std::string>& outside) {
+LateralFactors factorsOf(const Prepared& prepared, std::vector<Remark>& outside) {
     const Joint& joint = *prepared.joint;
     const bool endGrain = std::any_of(joint.members.begin(), joint.members.end(),
                                       [](const JointMember& member) { return member.endGrain; });
@@ -102,6 +95,11 @@ LateralFactors factorsOf(const Prepared& prepared, std::vector<std::string>& out
         endGrainFactorUs(endGrain)};
 }
 
+std::string bendingYieldSource(const FastenerMetal& metal) {
+    if (metal.bendingYield) return metal.bendingYield->source;
+    return "mean of yield and ultimate, ANSI/AWC NDS Appendix I; " + metal.ultimate->source;
+}
+
 void explainLateral(const Prepared& prepared, const UsReduction& reduction,
                     const LateralFactors& factors, const LateralResult& result, Trace& trace) {
     startTrace(trace, "Sideways load on the fastening, US basis",
@@ -109,22 +107,26 @@ void explainLateral(const Prepared& prepared, const UsReduction& reduction,
     explainMembers(prepared, Basis::us, trace);
     auto& lines = trace.lines;
     for (const PreparedMember& member : prepared.members) {
-        if (const auto bearing = bearingUsOf(prepared, member))
+        if (const auto bearing = bearingUsOf(member))
             lines.push_back({"F_e", nameOfMember(member) + ": dowel bearing at its grain angle",
                              *bearing, "NDS Table 12.3.3, 12.3.4", Standing::derived});
     }
-    lines.push_back(
-        {"D",
-         prepared.inEquations == prepared.nominal ? "diameter in the equations: the body"
-                                                  : "diameter in the equations: the root",
-         prepared.inEquations, prepared.isScrew() ? prepared.screw.root.source : "decision",
-         prepared.isScrew() ? prepared.screw.root.standing : Standing::read});
-    lines.push_back({"F_yb", "bending yield", prepared.bendingYield->value,
-                     prepared.bendingYield->source, prepared.bendingYield->standing});
-    lines.push_back({"M", "moment at a hinge",
-                     dowelMoment(prepared.bendingYield->value, prepared.inEquations,
-                                 prepared.fastener().section),
-                     "F_yb·D³/6 round, F_yb·a³/4 square", Standing::derived});
+    const bool body = prepared.inEquations == prepared.nominal;
+    const std::string diameter =
+        std::string("diameter in the equations: ") + (body ? "the body" : "the root");
+    if (prepared.isScrew()) {
+        lines.push_back(lineOf("D", diameter, prepared.screw.root));
+    } else {
+        lines.push_back({"D", diameter, prepared.inEquations, "decision", Standing::read});
+    }
+    if (const auto& own = prepared.fastener().yieldMoment) {
+        lines.push_back({"M", "moment at a hinge", own->value, own->source, own->standing});
+    } else {
+        lines.push_back({"F_yb", "bending yield", *prepared.bendingYield,
+                         bendingYieldSource(prepared.fastener().metal), prepared.bendingStanding});
+        lines.push_back({"M", "moment at a hinge", *prepared.hinge,
+                         "F_yb·D³/6 round, F_yb·a³/4 square", Standing::derived});
+    }
     lines.push_back({"θ", "largest angle of load to grain, degrees", prepared.steepest.inDegrees(),
                      "", std::nullopt});
     lines.push_back(
@@ -134,9 +136,10 @@ void explainLateral(const Prepared& prepared, const UsReduction& reduction,
     lines.push_back({"R_d", "reduction of IIIm, IIIs, IV", reduction.bending, "NDS Table 12.3.1B",
                      Standing::derived});
     for (const ModeLoad& mode : result.modes)
-        lines.push_back({"Z_" + mode.name, "mode " + mode.name, mode.load, "", std::nullopt});
-    lines.push_back(
-        {"Z", "the least, mode " + result.governs, result.state.reference, "", std::nullopt});
+        lines.push_back({"Z_" + std::string(mode.name), "mode " + std::string(mode.name), mode.load,
+                         "", std::nullopt});
+    lines.push_back({"Z", "the least, mode " + std::string(result.governs), result.state.reference,
+                     "", std::nullopt});
     lines.push_back({"C_D",
                      std::string("duration, ") + std::string(nameOf(prepared.joint->duration)),
                      factors.duration, "NDS 2.3.2", Standing::fromMemory});
@@ -156,7 +159,7 @@ void explainLateral(const Prepared& prepared, const UsReduction& reduction,
 
 void usLateralState(const Prepared& prepared, const Bands& bands, BasisResult& result,
                     JointTraces* traces) {
-    if (!prepared.bendingYield) {
+    if (!prepared.hinge) {
         result.missing.push_back({LimitStateKind::lateral,
                                   "bending yield of the fastening, or yield and ultimate "
                                   "strength, is not given"});
@@ -164,7 +167,7 @@ void usLateralState(const Prepared& prepared, const Bands& bands, BasisResult& r
     }
     const UsReduction reduction =
         usReduction(prepared.inEquations, prepared.nominal, prepared.steepest);
-    const auto worked = usLateralOf(prepared, prepared.bendingYield->value, &reduction);
+    const auto worked = usLateralOf(prepared, *prepared.hinge, &reduction);
     if (!worked) {
         result.missing.push_back(
             {LimitStateKind::lateral, "no specific gravity or bearing strength for every member"});
@@ -181,7 +184,7 @@ void usLateralState(const Prepared& prepared, const Bands& bands, BasisResult& r
     const LateralFactors factors = factorsOf(prepared, state.outside);
     state.working = state.reference * factors.product();
     state.gives = bands.lateralGives;
-    state.standing = std::max(worstOf(prepared, Basis::us), prepared.bendingYield->standing);
+    state.standing = std::max(worstOf(prepared, Basis::us), prepared.bendingStanding);
     if (factors.product() != 1.0) state.standing = std::max(state.standing, Standing::fromMemory);
     state.clause = lateralClause;
     gravityNotes(prepared, state.outside);

@@ -26,12 +26,10 @@ double bearingFactor(Length bearing) {
     return (bearing_in + 0.375) / bearing_in;
 }
 
-std::vector<std::string> rangeNotes(const WasherInput& washer) {
-    std::vector<std::string> notes;
-    if (washer.thickness < 0.25 * washer.bolt && washer.thickness < millimetres(8)) {
-        notes.emplace_back(
-            "washer thinner than a quarter of the bolt: it may dish and bear less than worked out");
-    }
+std::vector<Remark> rangeNotes(const WasherInput& washer) {
+    std::vector<Remark> notes;
+    if (washer.thickness < 0.25 * washer.bolt && washer.thickness < millimetres(8))
+        notes.push_back({Rule::washerMayDish, -1, {}, {}, 0.0});
     return notes;
 }
 
@@ -102,7 +100,7 @@ std::optional<LimitState> washerUs(const WasherInput& washer, Trace* trace) {
         trace->formula = "W' = F_c⊥ · C_M · C_b · A";
         trace->clause = usClause;
         trace->standing = state.standing;
-        trace->outside = state.outside;
+        trace->outside = textsOf(state.outside);
         explainWasher(washer, *trace);
         trace->lines.push_back({"F_c⊥", "allowable across the grain, dry", *washer.usAllowable,
                                 washer.usSource, washer.usStanding});
@@ -135,7 +133,7 @@ std::optional<LimitState> washerEc5(const WasherInput& washer, Trace* trace) {
         trace->formula = "R_d = 3.0 · f_c,90,k · A · k_mod / γ_M";
         trace->clause = ec5Clause;
         trace->standing = state.standing;
-        trace->outside = state.outside;
+        trace->outside = textsOf(state.outside);
         explainWasher(washer, *trace);
         explainEc5Factors(washer, *trace);
         trace->lines.push_back(

@@ -32,37 +32,52 @@ std::optional<Figure<SpecificGravityGreen>> anyGreen(const Wood& wood) {
 
 }  // namespace
 
+SpecificGravityOvenDry ovenDryFromGreen(SpecificGravityGreen gravity) {
+    return {shrunk(gravity.value, 1.0)};
+}
+SpecificGravityTwelve twelveFromGreen(SpecificGravityGreen gravity) {
+    return {shrunk(gravity.value, shrunkAtTwelve)};
+}
+SpecificGravityGreen greenFromTwelve(SpecificGravityTwelve gravity) {
+    return {swollen(gravity.value, shrunkAtTwelve)};
+}
+SpecificGravityGreen greenFromOvenDry(SpecificGravityOvenDry gravity) {
+    return {swollen(gravity.value, 1.0)};
+}
+CharacteristicDensity characteristicFromTwelve(SpecificGravityTwelve gravity) {
+    const double meanKgPerM3 = gravity.value * waterKgPerM3 * withWaterAtTwelve;
+    return {kilogramsPerCubicMetre(meanKgPerM3 / meanToCharacteristic)};
+}
+SpecificGravityTwelve twelveFromCharacteristic(CharacteristicDensity density) {
+    const double meanKgPerM3 = inKilogramsPerCubicMetre(density.value) * meanToCharacteristic;
+    return {meanKgPerM3 / waterKgPerM3 / withWaterAtTwelve};
+}
+
 Figure<SpecificGravityOvenDry> ovenDryFromGreen(const Figure<SpecificGravityGreen>& gravity) {
-    return worked(SpecificGravityOvenDry{shrunk(gravity.value.value, 1.0)}, gravity,
-                  "specific gravity on oven-dry volume");
+    return worked(ovenDryFromGreen(gravity.value), gravity, "specific gravity on oven-dry volume");
 }
 
 Figure<SpecificGravityTwelve> twelveFromGreen(const Figure<SpecificGravityGreen>& gravity) {
-    return worked(SpecificGravityTwelve{shrunk(gravity.value.value, shrunkAtTwelve)}, gravity,
-                  "specific gravity on volume at 12 %");
+    return worked(twelveFromGreen(gravity.value), gravity, "specific gravity on volume at 12 %");
 }
 
 Figure<SpecificGravityGreen> greenFromTwelve(const Figure<SpecificGravityTwelve>& gravity) {
-    return worked(SpecificGravityGreen{swollen(gravity.value.value, shrunkAtTwelve)}, gravity,
-                  "specific gravity on green volume");
+    return worked(greenFromTwelve(gravity.value), gravity, "specific gravity on green volume");
 }
 
 Figure<SpecificGravityGreen> greenFromOvenDry(const Figure<SpecificGravityOvenDry>& gravity) {
-    return worked(SpecificGravityGreen{swollen(gravity.value.value, 1.0)}, gravity,
-                  "specific gravity on green volume");
+    return worked(greenFromOvenDry(gravity.value), gravity, "specific gravity on green volume");
 }
 
 Figure<CharacteristicDensity> characteristicFromTwelve(
     const Figure<SpecificGravityTwelve>& gravity) {
-    const double meanKgPerM3 = gravity.value.value * waterKgPerM3 * withWaterAtTwelve;
-    return worked(CharacteristicDensity{kilogramsPerCubicMetre(meanKgPerM3 / meanToCharacteristic)},
-                  gravity, "characteristic density, mean / 1.2");
+    return worked(characteristicFromTwelve(gravity.value), gravity,
+                  "characteristic density, mean / 1.2");
 }
 
 Figure<SpecificGravityTwelve> twelveFromCharacteristic(
     const Figure<CharacteristicDensity>& density) {
-    const double meanKgPerM3 = inKilogramsPerCubicMetre(density.value.value) * meanToCharacteristic;
-    return worked(SpecificGravityTwelve{meanKgPerM3 / waterKgPerM3 / withWaterAtTwelve}, density,
+    return worked(twelveFromCharacteristic(density.value), density,
                   "specific gravity on volume at 12 %, mean = 1.2 x characteristic");
 }
 

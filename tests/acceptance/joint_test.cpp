@@ -28,9 +28,9 @@ const std::string bolted = R"({
     {"name": "floor", "family": "hardwood", "specific_gravity": 0.68, "density": "560 kg/m3",
      "across_us": "5.5 MPa", "across_ec5": "8 MPa", "across_mean": "4.6 MPa", "thickness": "60 mm"},
     {"name": "frame", "wood": "white_oak", "thickness": "50 mm", "gap": "1 mm"},
-    {"wood": "White oak", "thickness": "60 mm"}
+    {"wood": "White oak", "thickness": "60 mm", "width": "120 mm", "grain_slope": 12}
   ],
-  "fastener": {"kind": "bolt", "diameter": "12 mm", "thread": "m12", "yield": "170 MPa",
+  "fastener": {"kind": "bolt", "diameter": "12 mm", "thread": "m12", "nut": "iso_m12", "yield": "170 MPa",
     "ultimate": "400 MPa", "shear": "250 MPa", "head_height": "8 mm",
     "head_washer": {"diameter": "36 mm", "thickness": "4 mm"},
     "point_washer": {"diameter": "36 mm", "thickness": "4 mm"}},
@@ -38,6 +38,8 @@ const std::string bolted = R"({
   "row": {"count": 3, "spacing": "60 mm", "main": {"area": "8000 mm2", "modulus": "9000 MPa"},
     "side": {"area": "9000 mm2", "modulus": "9000 MPa"}},
   "placement": {"end": "90 mm", "load": "toward_end", "edge": "40 mm"},
+  "group": {"places": [{"along": "0 mm", "across": "0 mm"}, {"along": "60 mm", "across": "-5 mm"}],
+    "load_at": {"along": "30 mm", "across": "20 mm"}, "direction": 15},
   "units": "millimetres", "basis": "ec5"
 })";
 
@@ -52,18 +54,25 @@ const std::string inputShape = R"({
     members: [{name: text, wood: text|null, family: text, specific_gravity: num|null,
       specific_gravity_twelve: num|null, density_kg_per_m3: num|null, bearing_us_MPa: num|null,
       embedment_ec5_MPa: num|null, across_us_MPa: num|null, across_ec5_MPa: num|null,
-      across_mean_MPa: num|null, thickness_mm: num, counterbore_mm: num, gap_mm: num,
+      across_mean_MPa: num|null, tension_us_MPa: num|null, tension_ec5_MPa: num|null,
+      shear_us_MPa: num|null, lead_MPa: num|null, thickness_mm: num, width_mm: num|null,
+      grain_slope: num|null, counterbore_mm: num, gap_mm: num,
       grain_deg: num, end_grain: bool}],
     fastener: {kind: text, section: text, gauge: int|null, diameter_mm: num, thread: text|null,
       root_mm: num|null, length_mm: num|null, thread_length_mm: num|null, tip_mm: num|null,
       thread_bears: bool, ends: {head: text, point: text}, head_diameter_mm: num|null,
       head_height_mm: num|null, head_strength_MPa: num|null,
       head_washer: null|{diameter_mm: num, thickness_mm: num},
-      point_washer: null|{diameter_mm: num, thickness_mm: num}, corrosion_mm: num,
+      point_washer: null|{diameter_mm: num, thickness_mm: num}, pitch_mm: num|null,
+      nut_height_mm: num|null, nut_shear_MPa: num|null, peen_height_mm: num|null,
+      slant_deg: num|null, yield_moment_Nm: num|null, corrosion_mm: num,
       metal: {metal: text|null, yield_MPa: num|null, ultimate_MPa: num|null,
         yield_typical_MPa: num|null, ultimate_typical_MPa: num|null, shear_MPa: num|null,
         bending_yield_MPa: num|null, metal_factor: num}},
-    hole: {diameter_mm: num|null, bung_mm: num|null}, service: text, fitted: text, duration: text,
+    hole: {diameter_mm: num|null, bung_mm: num|null, slip_fit_mm: num|null, pilot_mm: num|null,
+      pilot_tip_mm: num|null, bit_mm: num|null, collar_mm: num|null}, zone: text, heel: bool,
+    group: null|{places: [{along_mm: num, across_mm: num}], load_at: {along_mm: num,
+      across_mm: num}, direction_deg: num}, service: text, fitted: text, duration: text,
     kind_of_load: text,
     row: null|{count: int, spacing_mm: num, main: )" +
                                sectionShape + ", side: " + sectionShape + R"(},
@@ -90,17 +99,23 @@ const std::string ec5Double = lateral("g: num, h: num, j: num, k: num", "num");
 std::string screwBasis(const std::string& side) {
     return "{" + side + ", withdrawal: {reference_N_per_mm: num, holds_mm: num, " + stateKeys +
            ", pull_through: " + state + ", metal: " + state + ", combined: " + state +
-           ", driving: {gives_Nm: num, apart_Nm: num}" + missing;
+           ", driving: {gives_Nm: num, apart_Nm: num, dry_Nm: num|null, waxed_Nm: num|null}" +
+           missing;
 }
-std::string boltBasis(const std::string& side) {
-    return "{" + side + ", washer: " + state + ", metal: " + state + ", head_shear: " + state +
+std::string boltBasis(const std::string& side, const std::string& splitting = "") {
+    return "{" + side + ", washer: " + state + ", punching: " + state + ", metal: " + state +
+           ", head_shear: " + state + ", thread_strip: " + state + ", net_section: " + state +
+           ", group: {plastic_N: num, worst: int, share: num, " + stateKeys + splitting +
            ", combined: null" + missing;
 }
 std::string whole(const std::string& us, const std::string& ec5) {
     return "{format: text, program: text, joint: " + inputShape + ", basis: text, us: " + us +
            ", ec5: " + ec5 +
            R"(, geometry: [{what: text, has: text, needs: text, has_mm: num, needs_mm: num,
-             met: bool, says: text}],
+             met: bool, says: text, standing: text}],
+           moisture: {zone: text, states: [text], limit_states: [{basis: text, limit_state: text,
+             working_N: [num], governs: text}]},
+           slip: [{soft_N_per_mm: num, stiff_N_per_mm: num, why: text}],
            first_to_go: [{limit_state: text, gives_N: band|null, apart_N: band|null, soft: bool,
              too_close: bool}], cautions: [text]})";
 }
@@ -122,7 +137,9 @@ TEST(Joint, AScrewHasEveryKeyOfTheContractAndNoOther) {
 
 TEST(Joint, ABoltInDoubleShearHasEveryKeyOfTheContractAndNoOther) {
     const Json json = worked(bolted);
-    EXPECT_EQ(mismatch(json, whole(boltBasis(usDouble), boltBasis(ec5Double))), "");
+    EXPECT_EQ(
+        mismatch(json, whole(boltBasis(usDouble, ", splitting: " + state), boltBasis(ec5Double))),
+        "");
     EXPECT_EQ(headMismatch(json, "fayline.joint/1", false), "");
     EXPECT_EQ(json["basis"], "ec5");
     EXPECT_EQ(json["us"]["lateral"]["planes"], 2);
@@ -289,6 +306,49 @@ std::vector<Bad> badJoints() {
              "2.5", ""),
         with("no_bool", "\"grain\": 90", "\"end_grain\": \"yes\"", "members[1].end_grain",
              "is \"yes\"", "true or false"),
+        with("demand_and_load", "\"demand\"", "\"load\": {}, \"demand\"", "load", "beside demand",
+             "one of the two"),
+        with("double_shear_of_three", "\"service\"", "\"shear\": \"triple\", \"service\"", "shear",
+             "no shear", "one of single, double"),
+        with("double_shear_of_a_screw_too_short", "\"service\"",
+             "\"shear\": \"double\", \"service\"", "fastener.length", "is 63.5 mm",
+             "before the last member"),
+        with("side_of_a_screw", "\"gauge\"", "\"side\": \"6 mm\", \"gauge\"", "fastener.side",
+             "for a wood_screw", "square bar"),
+        with("moment_without_unit", "\"gauge\"", "\"yield_moment\": \"12\", \"gauge\"",
+             "fastener.yield_moment", "no moment", "Nm"),
+        with("moment_of_nothing", "\"gauge\"", "\"yield_moment\": \"0 Nm\", \"gauge\"",
+             "fastener.yield_moment", "is 0 Nm", "more than 0"),
+        with("moment_bare", "\"gauge\"", "\"yield_moment\": 12, \"gauge\"", "fastener.yield_moment",
+             "a bare number", "8 Nm"),
+        with("moment_in_words", "\"gauge\"", "\"yield_moment\": \"much Nm\", \"gauge\"",
+             "fastener.yield_moment", "", ""),
+        with("bronze_for_lead", "\"wood\": \"white_oak\"", "\"lead\": \"c65500_h02\"",
+             "members[1].lead", "no lead", "a lead"),
+        with("wood_and_lead", "\"grain\": 90", "\"lead\": \"lead_pure\"", "members[1].lead",
+             "beside wood", "one of the two"),
+        with("group_of_one", "\"service\"",
+             R"("group": {"places": [{"along": "0 mm", "across": "0 mm"}],
+                "load_at": {"along": "0 mm", "across": "0 mm"}}, "service")",
+             "group.places", "are 1", "2 to 1000"),
+        with("group_of_twins", "\"service\"",
+             R"("group": {"places": [{"along": "1 mm", "across": "0 mm"},
+                {"along": "1 mm", "across": "0 mm"}],
+                "load_at": {"along": "0 mm", "across": "0 mm"}}, "service")",
+             "group.places[1]", "place of another", "of its own"),
+        with("group_without_load", "\"service\"", R"("group": {"places": []}, "service")",
+             "group.load_at", "is missing", "a point"),
+        with("width_nil", "\"grain\": 90", "\"width\": \"0 mm\"", "members[1].width", "is 0 mm",
+             "more than 0"),
+        with("slope_of_nothing", "\"grain\": 90", "\"grain_slope\": 0", "members[1].grain_slope",
+             "1 in 0", "1 in 0.5"),
+        with("unknown_zone", "\"service\"", "\"zone\": \"soked\", \"service\"", "zone", "no zone",
+             "did you mean soaked?"),
+        with("pilot_thicker_at_its_point", "\"bung\": \"1/2 in\"",
+             "\"pilot\": \"3 mm\", \"pilot_tip\": \"4 mm\"", "hole.pilot_tip", "is 4 mm",
+             "at most"),
+        with("unknown_hole_key", "\"bung\"", "\"bng\"", "hole.bng", "no such key",
+             "did you mean bung?"),
         with("metal_factor_nil", "\"gauge\"", "\"metal_factor\": 0, \"gauge\"",
              "fastener.metal_factor", "0", "1 to 100"),
     };
@@ -324,6 +384,66 @@ TEST_P(BadJoint, IsRefusedInOneSentenceWithItsPlace) {
 
 INSTANTIATE_TEST_SUITE_P(Joint, BadJoint, ::testing::ValuesIn(badJoints()),
                          [](const auto& tested) { return tested.param.name; });
+
+TEST(Joint, LoadIsAnotherWordForDemand) {
+    EXPECT_EQ(worked(replaced(good, "\"demand\"", "\"load\"")), worked(good));
+}
+
+TEST(Joint, WordsThatSayTheSameGiveTheSame) {
+    const std::string washers = R"("head_washer": {"diameter": "36 mm", "thickness": "4 mm"},
+    "point_washer": {"diameter": "36 mm", "thickness": "4 mm"})";
+    std::string brief =
+        replaced(bolted, washers, R"("washer": {"diameter": "36 mm", "thickness": "4 mm"})");
+    brief = replaced(brief, "\"ultimate\"", "\"tensile\"");
+    EXPECT_EQ(worked(brief), worked(bolted));
+    EXPECT_EQ(worked(replaced(bolted, "\"units\"", "\"shear\": \"double\", \"units\"")),
+              worked(bolted));
+}
+
+TEST(Joint, DoubleShearOfTwoPutsTheFirstOnBothSides) {
+    const std::string two = R"({"members": [
+      {"wood": "white_oak", "thickness": "2 in"}, {"wood": "white_oak", "thickness": "3 in"}],
+      "fastener": {"kind": "rivet", "side": "1/4 in", "metal": "copper_hard"}, "shear": "double"})";
+    const Json json = worked(two);
+    EXPECT_EQ(json["us"]["lateral"]["planes"], 2);
+    EXPECT_EQ(json["joint"]["members"].size(), 3U);
+    EXPECT_EQ(json["joint"]["fastener"]["section"], "square");
+}
+
+TEST(Joint, YieldMomentMeasuredStandsBeforeTheFormulas) {
+    const auto moment = [](const std::string& text) {
+        return worked(replaced(good, "\"gauge\"", "\"yield_moment\": \"" + text + "\", \"gauge\""));
+    };
+    EXPECT_NEAR(moment("20 Nm")["us"]["lateral"]["modes_N"]["IV"].get<double>() /
+                    moment("5000 Nmm")["us"]["lateral"]["modes_N"]["IV"].get<double>(),
+                2.0, 1e-9);
+    EXPECT_NEAR(moment("10 lb-in")["joint"]["fastener"]["yield_moment_Nm"].get<double>(),
+                1.1298482902761668, 1e-12);
+}
+
+TEST(Joint, EachRuleIsSaidOnce) {
+    const Folder folder;
+    folder.write("joint.json",
+                 replaced(good, "\"2 1/2 in\", \"metal\"", "\"1 1/2 in\", \"metal\""));
+    const std::string text = done(folder, {"joint", "joint.json"});
+    const std::string rule = "traditional, shorter than the code: ";
+    const auto us = text.find("US basis"), ec5 = text.find("Eurocode 5");
+    const std::string half = text.substr(us, ec5 - us);
+    const auto first = half.find(rule);
+    ASSERT_NE(first, std::string::npos) << half;
+    EXPECT_EQ(half.find(rule, first + 1), std::string::npos) << half;
+    EXPECT_NE(half.find("outside, lateral, withdrawal"), std::string::npos) << half;
+}
+
+TEST(Joint, FourStatesOfMoistureAndTheOneThatGoverns) {
+    const Json json = worked(replaced(good, "\"service\"", "\"zone\": \"cycling\", \"service\""));
+    EXPECT_EQ(json["moisture"]["states"],
+              Json({"as_fitted", "shed_dry", "afloat", "winter_ashore"}));
+    for (const Json& row : json["moisture"]["limit_states"]) {
+        EXPECT_EQ(row["governs"], "afloat") << row;
+        EXPECT_LT(row["working_N"][2], row["working_N"][3]) << row;
+    }
+}
 
 TEST(Joint, EveryFaultOfAFileIsTold) {
     const Folder folder;

@@ -4,6 +4,8 @@
 #include "joint/ec5_axial.h"
 #include "joint/ec5_bearing.h"
 #include "joint/ec5_lateral.h"
+#include "joint/slip.h"
+#include "joint/splitting.h"
 #include "joint/thread_strip.h"
 #include "joint/washer.h"
 #include "joint_rows.h"
@@ -76,6 +78,15 @@ double ec5Figure(const Row& row, const Coefficients& coefficients) {
         return newtonMillimetres(
             yieldMomentEc5(row.stress("ultimate"), row.length("diameter"), section, c));
     }
+    if (what == "splitting") {
+        // h_e/(1 − h_e/h) is 1 mm for h = 2 mm and h_e = 2/3 mm.
+        return inNewtons(splittingEc5({millimetres(1), millimetres(2), millimetres(2.0 / 3.0)}, c));
+    }
+    if (what == "slip") {
+        const Density density = row.density("density");
+        return inNewtonsPerMillimetre(slipModulusEc5(density, density, row.length("diameter"), c));
+    }
+    if (what == "effective") return inMillimetres(effectiveThread(row.length("diameter"), c));
     if (what == "washer") return washerPlate_N(row);
     if (what == "design") return 6.4 * row.number("n") * designShare(row);
     if (what == "declared") return declared_kN(row, c);
@@ -89,7 +100,7 @@ double ec5Figure(const Row& row, const Coefficients& coefficients) {
         return kilonewtons(nail.onePlane) * effectiveNails(count, 50.0 / 3.1) * designShare(row);
     }
     for (const ModeLoad& mode : nail.modes) {
-        if (what == "mode_" + mode.name) return kilonewtons(mode.load);
+        if (what == "mode_" + std::string(mode.name)) return kilonewtons(mode.load);
     }
     throw std::runtime_error(row.where() + ": nothing called " + what);
 }
@@ -99,6 +110,15 @@ double ec5Axial(const Row& row, const Coefficients& coefficients) {
     if (row.text("what") == "screw") {
         return inNewtons(screwWithdrawalEc5(densityOf(row), row.length("diameter"),
                                             row.length("length"), Angle::degrees(90), c));
+    }
+    if (row.text("what") == "head")
+        return inNewtons(pullThroughNail(densityOf(row), row.length("diameter"), c));
+    if (row.text("what") == "hardwood") {
+        const auto at = [&](double degrees) {
+            return embedmentLarge(densityOf(row), row.length("diameter"), Angle::degrees(degrees),
+                                  WoodFamily::hardwood, c);
+        };
+        return at(0) / at(90);
     }
     // "4 bolts of …"
     const int count = std::stoi(row.text("item"));

@@ -32,14 +32,14 @@ constexpr Source sources[] = {
     {"nds_screw_penetration", screwSize, 1, true},
     {"us_end_grain_hicks", screwSize, 1, true},
     {"gtr282_withdrawal", handbookWithdrawal, 2, true},
-    {"ec5_lvl_handbook", ec5Figure, 12, true},
-    {"ec5_porteous", ec5Figure, 7, true},
+    {"ec5_lvl_handbook", ec5Figure, 13, true},
+    {"ec5_porteous", ec5Figure, 9, true},
     {"thread_strip_faulkner", stripArea_mm2, 22, true},
     {"us_lateral_memory", lateral_lb, 50, false},
     {"us_withdrawal_memory", screwOrNailWithdrawal_lbPerIn, 9, false},
     {"us_group_memory", groupFactor, 10, false},
-    {"us_pull_through_memory", pullThrough_lb, 2, false},
-    {"ec5_axial_memory", ec5Axial, 7, false},
+    {"us_pull_through_memory", pullThrough_lb, 3, false},
+    {"ec5_axial_memory", ec5Axial, 9, false},
 };
 
 CsvFile fileOf(const Source& source) {
@@ -94,7 +94,7 @@ TEST_P(PublishedJoints, EveryRow) {
 INSTANTIATE_TEST_SUITE_P(Files, PublishedJoints, testing::ValuesIn(sources),
                          [](const auto& tested) { return std::string(tested.param.file); });
 
-TEST(PublishedJoints, SixtyFiguresOrMoreWereRead) {
+TEST(PublishedJoints, AHundredAndTwentyFiguresOrMoreOfJointsWereRead) {
     int read = 0;
     for (const Source& source : sources) {
         const CsvFile file = fileOf(source);
@@ -129,37 +129,29 @@ std::pair<int, int> redWhenMoved(const Moved& moved, bool readOnly) {
 
 // Figures somebody read notice each of these moved by one per cent.
 TEST(PublishedJoints, OnePerCentOfACoefficientIsNoticedByWhatWasRead) {
-    const Moved all[] = {US(bearingParallel_psi),
-                         US(bearingAcross_psi),
-                         US(bearingAcrossExponent),
-                         US(bearingSmall_psi),
-                         US(bearingSmallExponent),
-                         US(reductionBending),
-                         US(grainRise),
-                         US(smallReduction),
-                         US(smallSlope_perIn),
-                         US(smallOffset),
-                         US(lagWithdrawal),
-                         US(lagGravityExponent),
-                         US(lagDiameterExponent),
-                         US(screwWithdrawal_psi),
-                         US(nailWithdrawal_psi),
-                         US(screwUltimate_psi),
-                         US(driftUltimate_psi),
-                         EC5(embedment),
-                         EC5(undrilledExponent),
-                         EC5(diameterSlope),
-                         EC5(acrossSoftwood),
-                         EC5(yieldRound),
-                         EC5(yieldSquare),
-                         EC5(yieldExponent),
-                         EC5(oneHinge),
-                         EC5(twoHinges)};
+    const Moved all[] = {
+        US(bearingParallel_psi), US(bearingAcross_psi),    US(bearingAcrossExponent),
+        US(bearingSmall_psi),    US(bearingSmallExponent), US(reductionBending),
+        US(grainRise),           US(smallReduction),       US(smallSlope_perIn),
+        US(smallOffset),         US(lagWithdrawal),        US(lagGravityExponent),
+        US(lagDiameterExponent), US(screwWithdrawal_psi),  US(nailWithdrawal_psi),
+        US(screwUltimate_psi),   US(driftUltimate_psi),    EC5(embedment),
+        EC5(undrilledExponent),  EC5(diameterSlope),       EC5(acrossSoftwood),
+        EC5(yieldRound),         EC5(yieldSquare),         EC5(yieldExponent),
+        EC5(oneHinge),           EC5(twoHinges),           EC5(splitting),
+        EC5(slipDivisor),        EC5(rootToEffective)};
     for (const Moved& moved : all) {
         const auto [up, down] = redWhenMoved(moved, true);
         EXPECT_GT(up, 0) << moved.name;
         EXPECT_GT(down, 0) << moved.name;
     }
+}
+
+// Every coefficient there is stands in one of the two lists, but for driftSafety: it is the ratio
+// of the wood screws' two coefficients, and nobody has published one for drifts.
+TEST(PublishedJoints, NoCoefficientIsLeftOut) {
+    constexpr std::size_t lists = 29 + 16;
+    EXPECT_EQ((sizeof(UsCoefficients) + sizeof(Ec5Coefficients)) / sizeof(double), lists + 1);
 }
 
 // For these no printed figure could be read: only remembered ones notice.
@@ -174,7 +166,12 @@ TEST(PublishedJoints, OnePerCentOfACoefficientIsNoticedByMemory) {
                          EC5(densityExponent),
                          EC5(fullDiameter_mm),
                          EC5(rowExponent),
-                         EC5(rowSpacing)};
+                         EC5(rowSpacing),
+                         US(pullThroughThick_psi),
+                         US(groupModulus),
+                         EC5(acrossHardwood),
+                         EC5(acrossSlope),
+                         EC5(nailHead)};
     for (const Moved& moved : all) {
         const auto [up, down] = redWhenMoved(moved, false);
         EXPECT_GT(up, 0) << moved.name;

@@ -115,7 +115,7 @@ double screwSize(const Row& row, const Coefficients&) {
     joint.fastener.kind = FastenerKind::woodScrew;
     joint.fastener.gauge = gauge;
     joint.fastener.length = millimetres(120);
-    for (const GeometryFinding& finding : screwGeometry(joint)) {
+    for (const GeometryFinding& finding : jointGeometry(joint)) {
         if (finding.what == what) return finding.needs / screwBody(gauge);
     }
     throw std::runtime_error(row.where() + ": no finding called " + what);

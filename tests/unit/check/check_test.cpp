@@ -38,7 +38,7 @@ TEST(Compare, NilDemandIsUnloadedWithoutMargin) {
 
 TEST(Compare, OutsideTheRangeIsNeverOk) {
     LimitState state = carrying(9000);
-    state.outside = {"thinner than it was made for"};
+    state.outside = {{Rule::washerMayDish, -1, {}, {}, 0.0}};
     EXPECT_EQ(compare(newtons(1000), state, 1.5).status, Status::outside);
     // Being short is worse news than being outside the range.
     EXPECT_EQ(compare(newtons(10000), state, 1.5).status, Status::isShort);

@@ -28,7 +28,7 @@ Ec5Dowel swapped(Ec5Dowel dowel) {
     return dowel;
 }
 
-Force modeOf(const Ec5Lateral& lateral, const std::string& name) {
+Force modeOf(const Ec5Lateral& lateral, std::string_view name) {
     for (const ModeLoad& mode : lateral.modes) {
         if (mode.name == name) return mode.load;
     }

@@ -62,35 +62,35 @@ TEST(ScrewGeometry, RuleBookScrewIsNotThreadBound) {
     joint.fastener.length = inches(2.0);
     joint.members[0].counterbore = inches(0.375);
     joint.fastener.bung = inches(9.0 / 16);
-    auto all = screwGeometry(joint);
+    auto all = jointGeometry(joint);
     EXPECT_TRUE(finding(all, "thread_bound").met);
     EXPECT_NEAR(inInches(finding(all, "thread_bound").has), 2.0 / 3, 1e-9);
     EXPECT_NEAR(inInches(finding(all, "thread_bound").needs), 0.625, 1e-9);
     EXPECT_TRUE(finding(all, "bung").met);
     // 1.375 in of penetration is 5.1 diameters.
     EXPECT_FALSE(finding(all, "penetration").met);
-    EXPECT_NE(finding(all, "penetration").says.find("traditional, shorter than the code"),
+    EXPECT_NE(finding(all, "penetration").says().find("traditional, shorter than the code"),
               std::string::npos);
     joint.members[0].counterbore = inches(0.25);
-    all = screwGeometry(joint);
+    all = jointGeometry(joint);
     EXPECT_FALSE(finding(all, "thread_bound").met);
     joint.fastener.bung = inches(0.5);
-    EXPECT_FALSE(finding(screwGeometry(joint), "bung").met);
+    EXPECT_FALSE(finding(jointGeometry(joint), "bung").met);
 }
 
 TEST(ScrewGeometry, PointComingOut) {
     Joint joint = plankScrew();
     joint.members[1].thickness = inches(1.4);
-    const auto out = finding(screwGeometry(joint), "tip_out");
+    const auto out = finding(jointGeometry(joint), "tip_out");
     EXPECT_FALSE(out.met);
     EXPECT_NEAR(inInches(out.has), -0.1, 1e-9);
-    EXPECT_NE(out.says.find("comes out"), std::string::npos);
+    EXPECT_NE(out.says().find("comes out"), std::string::npos);
     joint.members[1].thickness = inches(1.6);
-    EXPECT_FALSE(finding(screwGeometry(joint), "tip_out").met);
+    EXPECT_FALSE(finding(jointGeometry(joint), "tip_out").met);
     joint.members[1].thickness = inches(1.8);
-    EXPECT_TRUE(finding(screwGeometry(joint), "tip_out").met);
+    EXPECT_TRUE(finding(jointGeometry(joint), "tip_out").met);
 }
 
 TEST(ScrewGeometry, OnlyForScrews) {
-    EXPECT_TRUE(screwGeometry(through(2)).empty());
+    EXPECT_TRUE(jointGeometry(through(2)).empty());
 }

@@ -1,7 +1,9 @@
 #pragma once
 
-#include <string>
-#include <vector>
+#include <array>
+#include <cstddef>
+#include <initializer_list>
+#include <string_view>
 
 #include "quantity/quantity.h"
 
@@ -37,12 +39,34 @@ Moment dowelMoment(Stress bendingYield, Length width, DowelSection section = Dow
 
 /// One mode by the name the standard prints, with its load.
 struct ModeLoad {
-    std::string name;  ///< "IIIs", "d"
+    std::string_view name;  ///< "IIIs", "d"; of static storage
     Force load;
     bool operator==(const ModeLoad&) const = default;
 };
 
+/// Up to six modes in the standard's order.
+class ModeLoads {
+  public:
+    ModeLoads() = default;
+    ModeLoads(std::initializer_list<ModeLoad> modes) {
+        for (const ModeLoad& mode : modes) all_[count_++] = mode;
+    }
+    [[nodiscard]] const ModeLoad* begin() const { return all_.data(); }
+    [[nodiscard]] const ModeLoad* end() const { return all_.data() + count_; }
+    [[nodiscard]] ModeLoad* begin() { return all_.data(); }
+    [[nodiscard]] ModeLoad* end() { return all_.data() + count_; }
+    [[nodiscard]] std::size_t size() const { return count_; }
+    void push_back(const ModeLoad& mode) { all_[count_++] = mode; }
+    [[nodiscard]] const ModeLoad& front() const { return all_.front(); }
+    const ModeLoad& operator[](std::size_t i) const { return all_[i]; }
+    bool operator==(const ModeLoads&) const = default;
+
+  private:
+    std::array<ModeLoad, 6> all_{};
+    std::size_t count_ = 0;
+};
+
 /// The mode with the least load, the first of equals. Needs at least one.
-const ModeLoad& leastMode(const std::vector<ModeLoad>& modes);
+const ModeLoad& leastMode(const ModeLoads& modes);
 
 }  // namespace fayline

@@ -17,6 +17,9 @@ Stress embedmentSmall(CharacteristicDensity density, Length diameter, LeadHole h
 Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGrain,
                       WoodFamily family, const Ec5Coefficients& coefficients = ec5Published);
 
+/// Diameter that counts where the thread is in the shear plane: 1.1 times its root (8.7.1).
+Length effectiveThread(Length root, const Ec5Coefficients& coefficients = ec5Published);
+
 /// Characteristic yield moment, 0.3·f_u·d^2.6 round and 0.45·f_u·a^2.6 square (8.14, 8.30).
 Moment yieldMomentEc5(Stress ultimate, Length width, DowelSection section,
                       const Ec5Coefficients& coefficients = ec5Published);

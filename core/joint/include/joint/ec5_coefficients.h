@@ -36,6 +36,10 @@ struct Ec5Coefficients {
     // 8.34: bolts in a row along the grain.
     double rowSpacing = 13.0;  ///< diameters at which the spacing term is 1
 
+    double slipDivisor = 23.0;  ///< slip modulus ρ^1.5·d/this (Table 7.1)
+
+    double splitting = 14.0;  ///< N, mm: load across the grain (8.4)
+
     double rootToEffective = 1.1;  ///< d_ef of a thread from its root (8.7.1)
 };
 

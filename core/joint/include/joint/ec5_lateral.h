@@ -1,6 +1,6 @@
 #pragma once
 
-#include <vector>
+#include <string_view>
 
 #include "joint/dowel.h"
 #include "joint/ec5_coefficients.h"
@@ -27,10 +27,10 @@ struct RopeLimits {
 };
 
 struct Ec5Lateral {
-    std::vector<ModeLoad> modes;  ///< one plane, before the rope: a–f single, g h j k double
-    Force rope;                   ///< added to the governing mode of one plane
-    Force onePlane;               ///< characteristic, rope included
-    std::string governs;
+    ModeLoads modes;  ///< one plane, before the rope: a–f single, g h j k double
+    Force rope;       ///< added to the governing mode of one plane
+    Force onePlane;   ///< characteristic, rope included
+    std::string_view governs;
     bool operator==(const Ec5Lateral&) const = default;
 };
 

@@ -31,7 +31,15 @@ struct JointMember {
     std::optional<Figure<Stress>> acrossUs;    ///< US allowable, dry
     std::optional<Figure<Stress>> acrossEc5;   ///< characteristic
     std::optional<Figure<Stress>> acrossMean;  ///< mean, at the proportional limit, wet
+    /// Along the grain, for the wood the hole leaves and for splitting.
+    std::optional<Figure<Stress>> tensionUs, shearUs;  ///< US allowable, dry, ten years
+    std::optional<Figure<Stress>> tensionEc5;          ///< characteristic
+    /// A member of lead: the pressure it bears, its tensile strength. Wood's figures then do not
+    /// count.
+    std::optional<Figure<Stress>> lead;
     Length thickness;
+    std::optional<Length> width;       ///< square to the fastening and to the grain
+    std::optional<double> grainSlope;  ///< 1 in this many; none: straight
     Length counterbore;     ///< depth of the hole that sinks head or nut; outer members only
     Length gap;             ///< felt, bedding or shim between this and the next member
     Angle grain;            ///< between lateral load and grain, 0 to 90°
@@ -62,6 +70,16 @@ struct EndBearing {
     Length diameter;
     Length thickness;
     bool operator==(const EndBearing&) const = default;
+};
+
+/// How a wood screw's hole is bored; what is not known is not judged.
+struct ScrewHole {
+    std::optional<Length> slipFit;   ///< bore of the outer pieces
+    std::optional<Length> pilot;     ///< bit where the thread begins
+    std::optional<Length> pilotTip;  ///< bit at its point: a tapered one
+    std::optional<Length> bit;       ///< length of the bit below the counterbore
+    std::optional<Length> collar;    ///< setting of the stop collar from the bit's point
+    bool operator==(const ScrewHole&) const = default;
 };
 
 /// Which root a wood screw has where nobody has measured it.
@@ -99,6 +117,13 @@ struct JointFastener {
     std::optional<EndBearing> headBearing, pointBearing;
     std::optional<Length> hole;  ///< in the wood; drift: decides whether it holds
     std::optional<Length> bung;  ///< diameter of the plug over the head
+    ScrewHole screwHole;
+    std::optional<Figure<Moment>> yieldMoment;  ///< measured, in place of the formulas
+    std::optional<Length> pitch;                ///< of a nut's thread
+    std::optional<Length> nutHeight;
+    std::optional<Figure<Stress>> nutShear;         ///< ultimate; else that of the bolt
+    std::optional<Length> peenHeight;               ///< of a peened end beyond rove or ring
+    std::optional<Angle> slant;                     ///< of a drift
     std::optional<Figure<Stress>> headStrengthEc5;  ///< f_head declared at 350 kg/m3
     Length corrosion;                               ///< allowance off the radius, for the metal
     FastenerMetal metal;
@@ -111,6 +136,20 @@ struct JointRow {
     Length spacing;
     std::optional<GroupMember> main, side;
     bool operator==(const JointRow&) const = default;
+};
+
+/// A place in the plane the fastenings stand square to.
+struct GroupPlace {
+    Length along, across;
+    bool operator==(const GroupPlace&) const = default;
+};
+
+/// Like fastenings that carry one load together.
+struct JointGroup {
+    std::vector<GroupPlace> places;
+    GroupPlace loadAt;  ///< a point on the load's line
+    Angle direction;    ///< of the load, from `along` towards `across`
+    bool operator==(const JointGroup&) const = default;
 };
 
 /// What the fastening carries.
@@ -130,6 +169,8 @@ struct Joint {
     KindOfLoad kindOfLoad = KindOfLoad::variable;
     std::optional<JointRow> row;
     std::optional<Placement> placement;
+    std::optional<JointGroup> group;
+    bool heel = false;  ///< a frame's heel on the keel: the trade's rule for its screw is checked
     std::optional<JointLoad> load;
     bool operator==(const Joint&) const = default;
 };
@@ -143,6 +184,9 @@ std::optional<Problem> problemOf(const Joint& joint);
 
 /// A member with the figures of a wood; sizes are still to be set.
 JointMember jointMember(const Wood& wood);
+
+/// A member of ballast lead.
+JointMember leadMember(const Metal& lead);
 
 /// The metal's figures for a fastening.
 FastenerMetal fastenerMetal(const Metal& metal);

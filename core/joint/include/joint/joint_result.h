@@ -3,11 +3,13 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 #include "joint/dowel.h"
 #include "joint/limit_state.h"
+#include "joint/slip.h"
 #include "joint/trace.h"
 #include "quantity/quantity.h"
 
@@ -16,10 +18,10 @@ namespace fayline {
 struct LateralResult {
     LimitState state;  ///< of the whole fastening, all planes, rope included
     int planes = 1;
-    std::vector<ModeLoad> modes;  ///< as the published expressions give them: US the whole
-                                  ///< fastening, Eurocode 5 one plane before the rope
-    Force rope;                   ///< Eurocode 5: the rope's part of one plane
-    std::string governs;          ///< name of a mode
+    ModeLoads modes;           ///< as the published expressions give them: US the whole fastening,
+                               ///< Eurocode 5 one plane before the rope
+    Force rope;                ///< Eurocode 5: the rope's part of one plane
+    std::string_view governs;  ///< name of a mode
     bool operator==(const LateralResult&) const = default;
 };
 
@@ -30,10 +32,19 @@ struct WithdrawalResult {
     bool operator==(const WithdrawalResult&) const = default;
 };
 
+/// Like fastenings under one load: capacities are sizes of the whole load.
+struct GroupResult {
+    LimitState state;  ///< elastic: the worst fastening reaches its own capacity
+    Force plastic;     ///< design load once all of them have yielded
+    int worst = 0;     ///< which place carries most, from 0
+    double share = 0;  ///< of the load, on that one
+    bool operator==(const GroupResult&) const = default;
+};
+
 /// A limit state that applies but cannot be worked out.
 struct MissingState {
     LimitStateKind kind = LimitStateKind::lateral;
-    std::string why;
+    std::string_view why;  ///< of static storage
     bool operator==(const MissingState&) const = default;
 };
 
@@ -41,27 +52,45 @@ struct MissingState {
 struct BasisResult {
     std::optional<LateralResult> lateral;
     std::optional<WithdrawalResult> withdrawal;
-    std::optional<LimitState> pullThrough, washer, metal, headShear;
+    std::optional<LimitState> pullThrough, washer, punching, crushing, metal, headShear,
+        threadStrip, netSection, splitting;
+    std::optional<GroupResult> group;
     std::optional<LimitState> combined;  ///< size of load along the load given
     std::vector<MissingState> missing;
 
-    /// Those present, in the order above.
+    /// Each of those present, in the order above.
+    template <typename Visit>
+    void each(Visit visit) const {
+        if (lateral) visit(lateral->state);
+        if (withdrawal) visit(withdrawal->state);
+        for (const auto* state : {&pullThrough, &washer, &punching, &crushing, &metal, &headShear,
+                                  &threadStrip, &netSection, &splitting}) {
+            if (*state) visit(**state);
+        }
+        if (group) visit(group->state);
+        if (combined) visit(*combined);
+    }
     [[nodiscard]] std::vector<LimitState> states() const;
     bool operator==(const BasisResult&) const = default;
 };
 
-/// Torque that twists a screw's root: starts to yield, and off.
+/// Torque that twists a screw's root: starts to yield, and off; and what driving it takes.
 struct DrivingResult {
     Moment gives, apart;
+    std::optional<Moment> dry, waxed;  ///< judgement; none where the wood's strength is not known
     bool operator==(const DrivingResult&) const = default;
 };
 
 /// One size against what it should be.
 struct GeometryFinding {
-    std::string what;  ///< thread_bound, penetration, tip_out, counterbore, bung
+    std::string_view what;  ///< "thread_bound", "hole_fit", …; of static storage
     Length has, needs;
     bool met = true;
-    std::string says;
+    bool atMost = false;  ///< `has` should not be more than `needs`; else not less
+    Standing standing = Standing::commonPractice;
+
+    /// What it means, in plain words.
+    [[nodiscard]] std::string says() const;
     bool operator==(const GeometryFinding&) const = default;
 };
 
@@ -79,8 +108,7 @@ struct JointResult {
     BasisResult us, ec5;
     std::optional<DrivingResult> driving;
     std::vector<GeometryFinding> geometry;
-    std::vector<FirstToGo> firstToGo;
-    std::vector<std::string> cautions;
+    std::vector<PlaneSlip> slip;  ///< of each plane, where the woods' densities are known
     bool operator==(const JointResult&) const = default;
 };
 

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "joint/remark.h"
 #include "joint/trace.h"
 #include "quantity/quantity.h"
 
@@ -38,6 +39,9 @@ enum class LimitStateKind {
 enum class Duration { permanent, tenYears, twoMonths, sevenDays, tenMinutes };
 enum class KindOfLoad { permanent, variable, accidental };
 
+/// Loaded along the fastening, not sideways; combined, driving and groups are neither.
+bool isAxial(LimitStateKind kind);
+
 /// Names as files and the command line write them.
 std::string_view nameOf(Basis basis);
 std::string_view nameOf(LimitStateKind kind);
@@ -62,10 +66,19 @@ struct LimitState {
     std::optional<Band> apart;  ///< comes apart; none where no source exists
     bool soft = true;           ///< gives slowly (wood crushes, metal bends) rather than suddenly
     Standing standing = Standing::derived;
-    std::string clause;
-    std::vector<std::string> outside;
+    std::string_view clause;  ///< where the formula stands; of static storage
+    std::string_view place;   ///< "head end" where only one end is meant; of static storage
+    std::vector<Remark> outside;
     bool operator==(const LimitState&) const = default;
 };
+
+/// Clause, and the end it is about.
+std::string clauseOf(const LimitState& state);
+
+/// Whether the design load stands above what the wood starts to give at, and why that may be so
+/// under each timber basis.
+bool worksAboveGiving(const LimitState& state);
+std::string_view whyAboveGiving(Basis basis);
 
 /// Where a timber joint stands, for the moisture factors.
 enum class Service { dry, wet };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 
 #include "joint/joint.h"
 #include "material/figure.h"
@@ -17,9 +18,17 @@ std::optional<Figure<Length>> screwRootMeasured(Gauge gauge);
 /// Root in the US standard's Appendix L; nothing outside its gauges.
 std::optional<Figure<Length>> screwRootCode(Gauge gauge);
 
-/// The sizes of a wood screw that count, each with where it comes from.
+/// A size with where it comes from; the text is of static storage.
+struct SourcedLength {
+    Length value;
+    Standing standing = Standing::judgement;
+    std::string_view source;
+    bool operator==(const SourcedLength&) const = default;
+};
+
+/// The sizes of a wood screw that count.
 struct ScrewShape {
-    Figure<Length> body, root, thread, tip, head;
+    SourcedLength body, root, thread, tip, head;
     bool operator==(const ScrewShape&) const = default;
 };
 

@@ -15,6 +15,16 @@ Stress dowelBearingUs(SpecificGravityOvenDry gravity, Length nominal, Angle toGr
                       BearingRounding rounding = BearingRounding::none,
                       const UsCoefficients& coefficients = usPublished);
 
+/// The same along and across the grain, for those who need it at several angles or gravities.
+struct DowelBearing {
+    Stress along, across;
+    bool anyAngle = false;  ///< below 1/4 in: one strength, and G counts with its own exponent
+    bool operator==(const DowelBearing&) const = default;
+};
+DowelBearing dowelBearingPair(SpecificGravityOvenDry gravity, Length nominal,
+                              BearingRounding rounding = BearingRounding::none,
+                              const UsCoefficients& coefficients = usPublished);
+
 /// Hankinson's formula: what a property worth `along` with the grain and `across` over it is worth
 /// at an angle (NDS appendix J).
 Stress hankinson(Stress along, Stress across, Angle toGrain);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <vector>
+#include <string_view>
 
 #include "joint/dowel.h"
 #include "joint/us_bearing.h"
@@ -9,9 +9,9 @@ namespace fayline {
 
 /// Reference loads of a fastening, mode by mode, for the whole of it.
 struct UsLateral {
-    std::vector<ModeLoad> modes;  ///< Im, Is, II, IIIm, IIIs, IV; double shear Im, Is, IIIs, IV
-    Force reference;              ///< the least: ten years' load, dry
-    std::string governs;
+    ModeLoads modes;  ///< Im, Is, II, IIIm, IIIs, IV; double shear Im, Is, IIIs, IV
+    Force reference;  ///< the least: ten years' load, dry
+    std::string_view governs;
     bool operator==(const UsLateral&) const = default;
 };
 

@@ -7,12 +7,15 @@
 namespace fayline {
 
 /// Every limit state of one fastening in one joint, on both timber bases, with what starts to give
-/// and what comes apart, sizes checked, and what lets go first. Refused: what problemOf refuses.
+/// and what comes apart, and sizes checked. Refused: what problemOf refuses.
 /// With `traces`, the working of each limit state is put there.
 Result<JointResult> workJoint(const Joint& joint, JointTraces* traces = nullptr);
 
-/// Sizes of a wood screw against the timbers it joins; nothing for other fastenings.
-std::vector<GeometryFinding> screwGeometry(const Joint& joint);
+/// Sizes of the fastening and its hole against the timbers it joins and each other.
+std::vector<GeometryFinding> jointGeometry(const Joint& joint);
+
+/// Figures worked out from others where the joint does not give them itself.
+std::vector<std::string> jointCautions(const Joint& joint);
 
 /// The order in which limit states let go: by what comes apart; where no source says, by what
 /// starts to give, which comes before it. Those without any figure stand last.

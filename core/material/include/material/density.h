@@ -12,6 +12,13 @@ namespace fayline {
 // evenly over the 30 % of moisture below fibre saturation (ASTM D2395 appendix; from memory, agrees
 // with Wood Handbook Tables 5-3 to about 0.02).
 
+SpecificGravityOvenDry ovenDryFromGreen(SpecificGravityGreen gravity);
+SpecificGravityTwelve twelveFromGreen(SpecificGravityGreen gravity);
+SpecificGravityGreen greenFromTwelve(SpecificGravityTwelve gravity);
+SpecificGravityGreen greenFromOvenDry(SpecificGravityOvenDry gravity);
+CharacteristicDensity characteristicFromTwelve(SpecificGravityTwelve gravity);
+SpecificGravityTwelve twelveFromCharacteristic(CharacteristicDensity density);
+
 Figure<SpecificGravityOvenDry> ovenDryFromGreen(const Figure<SpecificGravityGreen>& gravity);
 Figure<SpecificGravityTwelve> twelveFromGreen(const Figure<SpecificGravityGreen>& gravity);
 Figure<SpecificGravityGreen> greenFromTwelve(const Figure<SpecificGravityTwelve>& gravity);
