@@ -113,8 +113,8 @@ void HullPage::showPart(Part part) {
         parts_[i]->setVisible(i == static_cast<std::size_t>(part));
     switch_->setChoice(part);
     const auto& forms = forms_[static_cast<std::size_t>(part)];
-    setFocusProxy(forms.empty() ? static_cast<QWidget*>(switch_)
-                                : forms.front()->rows().front()->entry());
+    setFirst(forms.empty() ? static_cast<QWidget*>(switch_)
+                           : forms.front()->rows().front()->entry());
 }
 
 HullPage::Part HullPage::part() const {

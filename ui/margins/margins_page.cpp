@@ -60,7 +60,7 @@ MarginsPage::MarginsPage(Desk& desk, QWidget* parent)
     soon_->setInterval(rest_ms);
     layOut();
     connectParts();
-    setFocusProxy(table_);
+    setFirst(table_);
 }
 
 void MarginsPage::layOut() {

@@ -81,7 +81,7 @@ MetalPage::MetalPage(Desk& desk, QWidget* parent)
     layout->setSpacing(8);
     layout->addWidget(card, 1);
     layout->addWidget(caution);
-    setFocusProxy(table_);
+    setFirst(table_);
     new WhenSeen(desk_, this, [this] { refresh(); });
 }
 

@@ -83,7 +83,7 @@ SheetsPage::SheetsPage(Desk& desk, QString program, QWidget* parent)
     layout->setSpacing(8);
     layout->addWidget(sheetsOrWords_, 1);
     layout->addWidget(caution);
-    setFocusProxy(list_);
+    setFirst(list_);
     idle_->setInterval(0);
     connect(idle_, &QTimer::timeout, this, &SheetsPage::learnNext);
     connect(&desk_, &Desk::projectChanged, this, [this] {

@@ -113,7 +113,7 @@ StationsPage::StationsPage(Desk& desk, QWidget* parent)
     layout->setSpacing(8);
     layout->addWidget(upright_, 1);
     layout->addWidget(caution);
-    setFocusProxy(grid_);
+    setFirst(grid_);
     showSet(ColumnSet::overview);
     connectParts();
     refresh();

@@ -67,6 +67,7 @@ Segments::Segments(const QStringList& choices, QWidget* parent)
         group_->addButton(button, static_cast<int>(buttons_.size()));
         buttons_.push_back(button);
     }
+    connect(group_, &QButtonGroup::idToggled, this, &Segments::stopAtChoice);
     if (!buttons_.empty()) buttons_.front()->setChecked(true);
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
@@ -127,7 +128,14 @@ int Segments::choice() const {
 void Segments::setChoice(int choice) {
     if (choice < 0 || choice >= static_cast<int>(buttons_.size())) return;
     buttons_[static_cast<std::size_t>(choice)]->setChecked(true);
-    setFocusProxy(buttons_[static_cast<std::size_t>(choice)]);
+}
+
+/// Tab stops at what is chosen; arrow keys go on from there.
+void Segments::stopAtChoice() {
+    QAbstractButton* chosen = group_->checkedButton();
+    for (QAbstractButton* button : buttons_)
+        button->setFocusPolicy(button == chosen ? Qt::StrongFocus : Qt::ClickFocus);
+    setFocusProxy(chosen);
 }
 
 void Segments::setChoiceEnabled(int choice, bool enabled) {

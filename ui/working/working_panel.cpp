@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QEvent>
+#include <QFocusEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -48,7 +49,6 @@ WorkingPanel::WorkingPanel(QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addLayout(head);
     layout->addWidget(text_, 1);
-    setFocusProxy(text_);
 
     connect(back_, &QPushButton::clicked, this, &WorkingPanel::left);
     connect(copy_, &QPushButton::clicked, this,
@@ -128,6 +128,10 @@ void WorkingPanel::changeEvent(QEvent* event) {
         title_->setFont(bold);
         render(false);
     }
+}
+
+void WorkingPanel::focusInEvent(QFocusEvent* event) {
+    text_->setFocus(event->reason());
 }
 
 void WorkingPanel::keyPressEvent(QKeyEvent* event) {

@@ -1,5 +1,6 @@
 // From nothing to printed sheets, with the keyboard alone.
 #include <QAbstractItemView>
+#include <QComboBox>
 #include <QCompleter>
 #include <QDir>
 #include <QElapsedTimer>
@@ -11,6 +12,7 @@
 #include <QTableView>
 #include <QTimer>
 #include <iostream>
+#include <set>
 
 #include "forms/field_row.h"
 #include "margins/margins_page.h"
@@ -76,21 +78,26 @@ class Story : public test::WindowTest {
             if (focus() == nullptr) return false;
             QTest::keyClick(focus(), Qt::Key_Tab);
         }
-        std::cout << "Tab ends at " << focus()->metaObject()->className() << " "
-                  << focus()->accessibleName().toStdString() << "\n";
         return false;
     }
     /// Goes to a field with Tab, types, and takes the entry with Enter.
     void decide(const char* what, const char* text) {
         FieldRow* row = window.hull().row(what);
         ASSERT_NE(row, nullptr) << what;
-        ASSERT_TRUE(tabTo(row->entry()) || tabTo(row->entry()->parentWidget()))
+        auto* box = qobject_cast<QComboBox*>(row->entry()->parentWidget());
+        ASSERT_TRUE(tabTo(box != nullptr ? static_cast<QWidget*>(box) : row->entry()))
             << what << " is not reached with Tab";
         row->entry()->selectAll();
         QTest::keyClicks(row->entry(), QString::fromUtf8(text));
         QTest::keyClick(row->entry(), Qt::Key_Return);
         EXPECT_TRUE(row->objection().isEmpty()) << what << ": " << row->objection().toStdString();
         EXPECT_FALSE(test::decided(window.desk(), what).isEmpty()) << what;
+    }
+    /// Without a window manager nothing brings the window back when a dialog has gone.
+    void comeBack() {
+        window.activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+        ASSERT_NE(focus(), nullptr) << "the focus is where it was before the dialog";
     }
     /// Says how long the step before took.
     void step(const char* did) { std::cout << "  " << did << ": " << clock_.restart() << " ms\n"; }
@@ -108,9 +115,7 @@ TEST_F(Story, aNewHullFromNothingToPrintedSheets) {
     press(Qt::Key_N, Qt::ControlModifier);
     ASSERT_TRUE(window.desk().isOpen()) << window.notice().says().toStdString();
     EXPECT_TRUE(window.hull().isVisible()) << "what is missing comes first";
-    window.activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
-    ASSERT_NE(focus(), nullptr);
+    comeBack();
 
     step("a new project is made");
 
@@ -124,6 +129,8 @@ TEST_F(Story, aNewHullFromNothingToPrintedSheets) {
     answerDialog(QString::fromUtf8(FAYLINE_SOURCE_DIR "/resources/demo/hollin-offsets.csv"));
     QTest::keyClick(import, Qt::Key_Space);
     EXPECT_NE(window.desk().results()->hull->surface, nullptr);
+    comeBack();
+    EXPECT_EQ(focus(), import);
 
     step("offsets are in");
 
@@ -227,6 +234,7 @@ TEST_F(Story, aNewHullFromNothingToPrintedSheets) {
     ASSERT_TRUE(QFile::exists(pdf)) << window.notice().says().toStdString();
     EXPECT_GT(QFile(pdf).size(), 5000);
     EXPECT_TRUE(window.notice().says().contains(QStringLiteral("F20.pdf")));
+    comeBack();
     step("the frame's sheet stands as PDF");
 
     // All of them.
@@ -240,6 +248,7 @@ TEST_F(Story, aNewHullFromNothingToPrintedSheets) {
     ASSERT_TRUE(tabTo(saveAll));
     answerDialog(file.folder() + QStringLiteral("/sheets"));
     QTest::keyClick(saveAll, Qt::Key_Space);
+    comeBack();
     EXPECT_TRUE(QTest::qWaitFor([&] { return !window.sheets().isSaving(); }, 60000));
     EXPECT_TRUE(QFile::exists(file.folder() + QStringLiteral("/sheets/F20.pdf")));
     EXPECT_TRUE(QFile::exists(file.folder() + QStringLiteral("/sheets/keel.pdf")));
@@ -253,24 +262,41 @@ TEST_F(Story, aNewHullFromNothingToPrintedSheets) {
     EXPECT_EQ(test::decided(again, "F20.heel.length"), QStringLiteral("3 1/2 in"));
 }
 
+/// Whether Tab should stop at a widget: of buttons that exclude each other only one.
+bool isStop(const QWidget& widget) {
+    const auto* button = qobject_cast<const QAbstractButton*>(&widget);
+    const bool oneOfMany = button != nullptr && button->isCheckable() && !button->isChecked();
+    return widget.isVisible() && widget.isEnabled() && (widget.focusPolicy() & Qt::TabFocus) != 0 &&
+           widget.focusProxy() == nullptr && !oneOfMany && !widget.inherits("QScrollArea") &&
+           !widget.inherits("QMenuBar") && !widget.inherits("QSplitter");
+}
+
 TEST_F(Story, everyPageIsReachedAndNamedForScreenReaders) {
     openDemo();
-    const std::vector<const char*> pages = {"Hull", "Stations", "Margins", "Sheets", "Metal"};
-    for (const char* page : pages) {
+    for (const char* page : {"Hull", "Stations", "Margins", "Sheets", "Metal"}) {
         action(QString::fromLatin1(page))->trigger();
         QCoreApplication::processEvents();
+        std::set<const QWidget*> reached;
+        for (int i = 0; i < 200; ++i) {
+            reached.insert(focus());
+            // In the grid Tab goes from cell to cell, and F6 leaves it.
+            const bool grid = qobject_cast<StationsView*>(focus()) != nullptr;
+            QTest::keyClick(focus(), grid ? Qt::Key_F6 : Qt::Key_Tab);
+        }
+        int stops = 0;
         for (const QWidget* widget : window.findChildren<QWidget*>()) {
-            const bool reached = widget->isVisible() && widget->focusPolicy() & Qt::TabFocus &&
-                                 widget->focusProxy() == nullptr;
-            if (!reached || widget->inherits("QScrollArea") || widget->inherits("QSplitter"))
-                continue;
+            if (!isStop(*widget)) continue;
+            ++stops;
             const auto* button = qobject_cast<const QAbstractButton*>(widget);
             const bool named = !widget->accessibleName().isEmpty() ||
                                (button != nullptr && !button->text().isEmpty()) ||
-                               widget->inherits("QLabel") || widget->inherits("QMenuBar");
-            EXPECT_TRUE(named) << page << ": " << widget->metaObject()->className() << " "
-                               << widget->objectName().toStdString();
+                               widget->inherits("QLabel");
+            const std::string says = std::string(page) + ": " + widget->metaObject()->className() +
+                                     " " + widget->accessibleName().toStdString();
+            EXPECT_TRUE(named) << says;
+            EXPECT_EQ(reached.count(widget), 1U) << says << " is not reached with Tab";
         }
+        EXPECT_GE(stops, 5) << page;
     }
 }
 

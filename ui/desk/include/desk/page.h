@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QPointer>
 #include <QStringList>
 #include <QWidget>
 
@@ -26,6 +27,10 @@ class Page : public QWidget {
   public:
     using QWidget::QWidget;
 
+    /// Where the keyboard begins when the page comes to the front. A focus proxy would not do: Tab
+    /// would jump to it over all that stands before.
+    void setFirst(QWidget* first) { first_ = first; }
+
     /// Ends whatever is being typed, before any command: taken if it can be, else kept where it is
     /// to be seen.
     virtual void settle() = 0;
@@ -39,6 +44,12 @@ class Page : public QWidget {
   signals:
     /// Something could not be done: a sentence, and details a user may want to read.
     void stopped(const QString& says, const QStringList& details);
+
+  protected:
+    void focusInEvent(QFocusEvent* event) override;
+
+  private:
+    QPointer<QWidget> first_;
 };
 
 }  // namespace fayline

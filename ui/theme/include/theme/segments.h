@@ -37,6 +37,7 @@ class Segments : public QWidget {
 
   private:
     int lay(int width, bool move) const;
+    void stopAtChoice();
 
     QButtonGroup* group_;
     std::vector<QAbstractButton*> buttons_;
