@@ -12,30 +12,8 @@ Force sizeOf(const SetDemand& demand) {
     return newtons(std::hypot(demand.lateral.si(), demand.axial.si()));
 }
 
-/// What a limit state is set against; nothing where the load does not bring it into play.
-std::optional<Force> demandFor(LimitStateKind kind, const SetDemand& demand) {
-    switch (kind) {
-        case LimitStateKind::lateral:
-        case LimitStateKind::netSection:
-        case LimitStateKind::splitting:
-            if (demand.lateral > Force{}) return demand.lateral;
-            return std::nullopt;
-        case LimitStateKind::combined:
-            if (demand.lateral > Force{} && demand.axial > Force{}) return sizeOf(demand);
-            return std::nullopt;
-        case LimitStateKind::withdrawal:
-        case LimitStateKind::pullThrough:
-        case LimitStateKind::washer:
-        case LimitStateKind::metal:
-        case LimitStateKind::headShear:
-        case LimitStateKind::threadStrip:
-        case LimitStateKind::punching:
-        case LimitStateKind::crushing:
-            if (demand.axial > Force{}) return demand.axial;
-            return std::nullopt;
-        default:
-            return std::nullopt;
-    }
+JointLoad loadOf(const SetDemand& demand) {
+    return {demand.lateral, demand.axial};
 }
 
 /// Heads, nuts and washers drawn through are worked out where their sizes are known; a hull's
@@ -59,7 +37,7 @@ void addStates(const SetCheckInput& input, const FrameLoad& load, const SetDeman
                const BasisResult& basis, bool metalToo, std::vector<Check>& checks) {
     basis.each([&](const LimitState& state) {
         if (state.basis == Basis::metal && !metalToo) return;
-        const auto own = demandFor(state.kind, demand);
+        const auto own = demandFor(state.kind, loadOf(demand));
         if (!own) return;
         const double factor = state.basis == Basis::ec5 ? load.settings.ec5Factor : 1.0;
         checks.push_back(compare(*own * factor, state, input.target));
@@ -69,7 +47,7 @@ void addStates(const SetCheckInput& input, const FrameLoad& load, const SetDeman
         checks.back().status = Status::outside;
     });
     for (const MissingState& missing : basis.missing) {
-        if (!demandFor(missing.kind, demand) || !askedOfHulls(missing.kind)) continue;
+        if (!demandFor(missing.kind, loadOf(demand)) || !askedOfHulls(missing.kind)) continue;
         Check check;
         check.limitState = missing.kind;
         check.basis = metalToo ? Basis::us : Basis::ec5;
@@ -80,6 +58,32 @@ void addStates(const SetCheckInput& input, const FrameLoad& load, const SetDeman
 }
 
 }  // namespace
+
+std::optional<Force> demandFor(LimitStateKind kind, const JointLoad& load) {
+    const bool sheared = load.lateral > Force{}, pulled = load.axial > Force{};
+    switch (kind) {
+        case LimitStateKind::lateral:
+        case LimitStateKind::netSection:
+        case LimitStateKind::splitting:
+            if (sheared) return load.lateral;
+            return std::nullopt;
+        case LimitStateKind::combined:
+            if (sheared && pulled) return newtons(std::hypot(load.lateral.si(), load.axial.si()));
+            return std::nullopt;
+        case LimitStateKind::withdrawal:
+        case LimitStateKind::pullThrough:
+        case LimitStateKind::washer:
+        case LimitStateKind::metal:
+        case LimitStateKind::headShear:
+        case LimitStateKind::threadStrip:
+        case LimitStateKind::punching:
+        case LimitStateKind::crushing:
+            if (pulled) return load.axial;
+            return std::nullopt;
+        default:
+            return std::nullopt;
+    }
+}
 
 Joint inCase(Joint joint, const CaseSettings& settings, const SetDemand& demand) {
     joint.duration = settings.duration;

@@ -49,6 +49,7 @@ Sheet made(const PaperContext& paper, const SheetName& name, const HolesOf& hole
         case SheetKind::planks:
             return layOut(plankBook(paper, name, holes), size);
         case SheetKind::backbone:
+        case SheetKind::record:
             break;
     }
     return layOut(backboneSheet(paper, name, holes), size);

@@ -46,6 +46,8 @@ std::string_view nameOf(SheetKind kind) {
             return "planks";
         case SheetKind::backbone:
             return "backbone";
+        case SheetKind::record:
+            return "record";
     }
     return "";
 }

@@ -25,6 +25,9 @@ struct SetCheckInput {
 /// shears.
 Joint inCase(Joint joint, const CaseSettings& settings, const SetDemand& demand);
 
+/// What a load sets against a limit state; nothing where it does not bring it into play.
+std::optional<Force> demandFor(LimitStateKind kind, const JointLoad& load);
+
 /// Demand against every limit state it brings into play, both timber sets and the metal's. One
 /// entry stands for the whole set. `result` is that of `inCase`; none: `why` says why.
 std::vector<Check> checkSet(const SetCheckInput& input, const FrameLoad& load,

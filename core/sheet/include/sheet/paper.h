@@ -16,7 +16,7 @@ std::optional<PaperSize> paperNamed(std::string_view name);
 /// 210 × 297 mm (ISO 216); 8 1/2 × 11 in.
 SizeMm sizeOf(PaperSize paper);
 
-enum class SheetKind { frame, floor, keel, planks, backbone };
+enum class SheetKind { frame, floor, keel, planks, backbone, record };
 std::string_view nameOf(SheetKind kind);
 
 /// Least heights of capitals on paper: figures to set out by, and everything else. 5 and 3.5 mm of
