@@ -3,6 +3,7 @@
 #include <random>
 
 #include "catalogue_files.h"
+#include "rounds.h"
 
 namespace fayline {
 namespace {
@@ -174,7 +175,7 @@ TEST(BadCatalogue2, SpoiltAtRandomItIsReadOrRefusedNeverBroken) {
     const auto good = catalogueTexts();
     std::mt19937 random(20260613);
     int refused = 0;
-    for (int round = 0; round < 400; ++round) {
+    for (int round = 0; round < rounds(400); ++round) {
         auto texts = good;
         std::string* const files[] = {&texts.woods, &texts.metals,  &texts.threads, &texts.rods,
                                       &texts.nuts,  &texts.washers, &texts.rules};
@@ -194,7 +195,7 @@ TEST(BadCatalogue2, SpoiltAtRandomItIsReadOrRefusedNeverBroken) {
             EXPECT_FALSE(problem.where.empty() || problem.what.empty() || problem.code.empty());
         }
     }
-    EXPECT_GT(refused, 100);
+    EXPECT_GT(refused, rounds(400) / 4);
 }
 
 }  // namespace

@@ -1,4 +1,5 @@
 #include "derive/derive.h"
+#include "rounds.h"
 
 #include <gtest/gtest.h>
 
@@ -158,7 +159,7 @@ TEST(Derive, IncrementalEqualsFreshOverRandomEdits) {
     std::mt19937 random(20261125);
     Deriver kept(shippedCatalogue());
     Project project = smallHull();
-    for (int i = 0; i < 150; ++i) {
+    for (int i = 0; i < rounds(150); ++i) {
         const auto& [what, text] = edits[random() % edits.size()];
         decide(project, what, text);
         const auto incremental = kept.derive(project);
@@ -239,7 +240,7 @@ TEST(Derive, IncrementalEqualsFreshWithEveryGroupDecided) {
         decide(project, what, text);
     }
     std::set<std::string> groups;
-    for (int i = 0; i < 120; ++i) {
+    for (int i = 0; i < rounds(120); ++i) {
         const auto& [what, text] = edits[random() % edits.size()];
         decide(project, what, text);
         const auto incremental = kept.derive(project);

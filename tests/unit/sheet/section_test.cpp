@@ -1,4 +1,5 @@
 #include "sheet/section.h"
+#include "rounds.h"
 
 #include <gtest/gtest.h>
 
@@ -123,7 +124,8 @@ TEST(Section, FloorHasALevelTopUnderTheHeightGiven) {
 }
 
 TEST(Section, AnythingMayBeMissing) {
-    for (unsigned left = 0; left < 256; ++left) {
+    const unsigned every = 1280U / static_cast<unsigned>(rounds(1280));
+    for (unsigned left = 0; left < 256; left += every) {
         SectionInput in = example::section();
         if (left & 1U) in.side.clear();
         if (left & 2U) in.keel.clear();
