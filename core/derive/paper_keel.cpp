@@ -118,7 +118,7 @@ std::string casesOf(const PaperContext& paper, const HolesOf& holes) {
                  (check->margin ? marginText(*check->margin) : "not known") + " " +
                  (check->id == "keel" ? "keel on ballast" : check->id);
     }
-    cases += notCarried;
+    cases += cases.empty() && !notCarried.empty() ? notCarried.substr(2) : notCarried;
     if (rest > 0.0)
         cases += (cases.empty() ? "all " : "; all others ") + marginText(rest) + " and more";
     return cases.empty() ? cases : cases + ".";

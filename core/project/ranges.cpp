@@ -115,9 +115,33 @@ std::string decisionTitle(std::string_view what) {
                (at.index > 0 ? " point " + std::to_string(at.index) : "") + " " +
                target->field->label;
     }
+    if (section.size() > 3 && section.compare(section.size() - 3, 3, " at") == 0) {
+        std::string group = section.substr(0, section.size() - 3);
+        std::replace(group.begin(), group.end(), '_', ' ');
+        const std::string& pattern = target->field->pattern;
+        const char* side = pattern.rfind("F#.P.", 0) == 0   ? " port"
+                           : pattern.rfind("F#.S.", 0) == 0 ? " starboard"
+                                                            : "";
+        return at.place + side + " " + group + " " + target->field->label;
+    }
     if (!at.place.empty()) return at.place + " " + target->field->label;
     return section + " " + target->field->label;
 }
+
+namespace {
+
+/// What was decided, a word of the table with spaces between its parts: "white oak".
+std::string inWords(const Change& change) {
+    std::string text = *change.newText;
+    const auto target = findDecision(change.what);
+    if (target &&
+        (target->field->kind == ValueKind::choice || target->field->kind == ValueKind::woodName ||
+         target->field->kind == ValueKind::metalName))
+        std::replace(text.begin(), text.end(), '_', ' ');
+    return text;
+}
+
+}  // namespace
 
 std::string stepTitle(const std::vector<Change>& changes) {
     // The first decision that is not a catalogue row kept along with it.
@@ -126,7 +150,7 @@ std::string stepTitle(const std::vector<Change>& changes) {
     if (lead == changes.end()) lead = changes.begin();
     if (lead == changes.end()) return "nothing";
     std::string title = decisionTitle(lead->what);
-    title += lead->newText ? " to " + quotable(*lead->newText, 40) : " back to the rule";
+    title += lead->newText ? " to " + quotable(inWords(*lead), 40) : " back to the rule";
     const auto others = std::count_if(changes.begin(), changes.end(), [&](const Change& c) {
         return &c != &*lead && c.what.rfind("catalogue.", 0) != 0;
     });

@@ -217,6 +217,7 @@ void Chart::Plot::addAxes(const ChartData& data, const QPalette& palette, const 
         axis->setGridLinePen(QPen(coloursFor(palette).line, 1.0));
     }
     across->setTruncateLabels(false);
+    up->setTruncateLabels(false);
     across->setGridLineVisible(false);
     chart_->addAxis(across, Qt::AlignBottom);
     chart_->addAxis(up, Qt::AlignLeft);

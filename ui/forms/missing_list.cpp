@@ -20,6 +20,18 @@ QString link(const QString& target, const QString& words) {
         .arg(target.toHtmlEscaped(), words.toHtmlEscaped());
 }
 
+/// What is missing, a joint of the backbone by its name: "Stem to keel: how much timber …".
+QString words(const Missing& missing) {
+    QString says = asText(missing.says);
+    const qsizetype colon = says.indexOf(QLatin1Char(':'));
+    if (says.startsWith(QLatin1String("B.")) && colon > 2) {
+        QString joint = says.mid(2, colon - 2).replace(QLatin1Char('_'), QLatin1Char(' '));
+        joint[0] = joint[0].toUpper();
+        says = joint + says.mid(colon);
+    }
+    return says;
+}
+
 /// Whole groups of the hull that have no fastenings yet and of which nothing was said above.
 QString undecidedGroups(const Desk& desk) {
     const Results& results = *desk.results();
@@ -69,7 +81,12 @@ MissingList::MissingList(Desk& desk, QWidget* parent)
 void MissingList::refresh() {
     const Results& results = *desk_.results();
     QString html;
-    if (results.missing.empty()) {
+    if (results.missing.empty() && results.structure->frames.empty()) {
+        html =
+            tr("Nothing is missing, but there are no frames, and most of what holds a hull stands "
+               "at one: %1.")
+                .arg(link(QStringLiteral("frames.count"), tr("how many frames")));
+    } else if (results.missing.empty()) {
         html = tr("Nothing is missing for margins. They stand on the %1 page, frame by frame.")
                    .arg(link(QStringLiteral("stations"), tr("Stations")));
     } else {
@@ -81,8 +98,7 @@ void MissingList::refresh() {
                        .arg(link(QStringLiteral("stations"), tr("Stations")))) +
             QStringLiteral("<ol style=\"margin-top:4px;margin-bottom:0;\">");
         for (const Missing& missing : results.missing) {
-            html +=
-                QStringLiteral("<li>%1</li>").arg(link(asText(missing.what), asText(missing.says)));
+            html += QStringLiteral("<li>%1</li>").arg(link(asText(missing.what), words(missing)));
         }
         html += QStringLiteral("</ol>");
     }

@@ -131,8 +131,7 @@ QVariant MarginsModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) return {};
     const Line& line = *lineOf(index);
     const Check& here = line.entry.governing();
-    const bool number =
-        index.column() == margin || index.column() == demand || index.column() == working;
+    const bool number = index.column() == demand || index.column() == working;
     switch (role) {
         case Qt::DisplayRole:
             return text(line, index.column());
@@ -170,7 +169,7 @@ QVariant MarginsModel::data(const QModelIndex& index, int role) const {
 QVariant MarginsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation == Qt::Vertical) return {};
     if (role == Qt::TextAlignmentRole) {
-        const bool number = section == margin || section == demand || section == working;
+        const bool number = section == demand || section == working;
         return QVariant((number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
     if (role != Qt::DisplayRole) return {};

@@ -88,7 +88,7 @@ void MarginsPage::layOut() {
     chartCard->contents()->addWidget(chart_, 1);
     left_->addWidget(tableCard);
     left_->addWidget(chartCard);
-    left_->setSizes({300, 280});
+    left_->setSizes({350, 250});
     workingCard_->contents()->addWidget(working_);
     working_->setBackVisible(false);
     workingCard_->setMinimumWidth(fontMetrics().averageCharWidth() * 43);
@@ -101,7 +101,7 @@ void MarginsPage::layOut() {
     upright_->addWidget(across_);
     upright_->setStretchFactor(0, 0);
     upright_->setStretchFactor(1, 1);
-    upright_->setSizes({210, 560});
+    upright_->setSizes({170, 610});
     for (QSplitter* splitter : {across_, upright_, left_}) {
         splitter->setHandleWidth(12);
         splitter->setChildrenCollapsible(false);

@@ -31,6 +31,16 @@ class MarginDelegate : public RowDelegate {
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override {
+        if (index.column() == MarginsModel::thing) {
+            // The row's edge is where its chevron is.
+            painter->save();
+            const QRect area = paintGround(*painter, option, index, Edge::none);
+            painter->drawText(area, Qt::AlignLeft | Qt::AlignVCenter,
+                              option.fontMetrics.elidedText(index.data().toString(), Qt::ElideRight,
+                                                            area.width()));
+            painter->restore();
+            return;
+        }
         if (index.column() != MarginsModel::status && index.column() != MarginsModel::margin) {
             RowDelegate::paint(painter, option, index);
             return;
@@ -84,21 +94,21 @@ void MarginsView::fitColumns() {
     const QFontMetrics metrics(bold);
     const QFontMetrics plain(font());
     const auto wide = [&](const QString& words) {
-        return plain.horizontalAdvance(words) + 3 * pad;
+        return plain.horizontalAdvance(words) + 2 * pad;
     };
     setIndentation(metrics.height());
-    setColumnWidth(MarginsModel::status,
-                   wide(QStringLiteral("not loaded")) + metrics.ascent() + pad);
-    setColumnWidth(MarginsModel::margin, wide(QStringLiteral("×1000.00")));
+    setColumnWidth(MarginsModel::status, metrics.horizontalAdvance(QStringLiteral("unknown")) +
+                                             metrics.ascent() + 4 * pad);
+    setColumnWidth(MarginsModel::margin, wide(QStringLiteral("×100.00")));
     setColumnWidth(MarginsModel::state, wide(QStringLiteral("rod, pull and shear")));
     setColumnWidth(MarginsModel::loadCase, wide(QStringLiteral("grounding forward")));
     setColumnWidth(MarginsModel::basis, wide(QStringLiteral("Eurocode 5")));
-    setColumnWidth(MarginsModel::demand, wide(QStringLiteral("Must carry ")));
-    setColumnWidth(MarginsModel::working, wide(QStringLiteral("Can carry  ")));
+    setColumnWidth(MarginsModel::demand, wide(QStringLiteral("Must carry")));
+    setColumnWidth(MarginsModel::working, wide(QStringLiteral("Can carry")));
     int others = 0;
     for (int column = 0; column < MarginsModel::columnCount_; ++column)
         others += column == MarginsModel::thing ? 0 : columnWidth(column);
-    const int least = wide(QStringLiteral("Floor timber at F10")) + 2 * indentation();
+    const int least = wide(QStringLiteral("Floor timber at F10")) + indentation();
     setColumnWidth(MarginsModel::thing, std::max(least, viewport()->width() - others));
 }
 

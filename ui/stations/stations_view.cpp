@@ -212,7 +212,7 @@ void StationsView::placeCorner() {
 void StationsView::fitLast() {
     int others = 0;
     for (const int i : shownColumns()) others += i == columnCount - 1 ? 0 : columnWidth(i);
-    const int least = fontMetrics().averageCharWidth() * 27;
+    const int least = fontMetrics().averageCharWidth() * 22;
     setColumnWidth(columnCount - 1, std::max(least, viewport()->width() - others));
 }
 

@@ -17,18 +17,19 @@ constexpr int pad = 4;
 }  // namespace
 
 QRect RowDelegate::paintGround(QPainter& painter, const QStyleOptionViewItem& option,
-                               const QModelIndex& index) {
+                               const QModelIndex& index, Edge edge) {
     const Colours colours = coloursFor(option.palette);
     const bool chosen = option.state.testFlag(QStyle::State_Selected);
     if (chosen) painter.fillRect(option.rect, colours.chosenRow);
     painter.setPen(colours.line);
     painter.drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
-    if (chosen && index.column() == 0)
+    const bool first = edge == Edge::atFirstColumn && index.column() == 0;
+    if (chosen && first)
         painter.fillRect(QRect(option.rect.left(), option.rect.top(), 3, option.rect.height()),
                          option.palette.color(QPalette::Highlight));
     painter.setPen(option.palette.color(QPalette::Text));
     painter.setFont(option.font);
-    return option.rect.adjusted(index.column() == 0 ? pad + 2 : pad, 0, -pad, 0);
+    return option.rect.adjusted(first ? pad + 2 : pad, 0, -pad, 0);
 }
 
 void RowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,

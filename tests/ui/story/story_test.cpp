@@ -36,7 +36,10 @@ void answerDialog(const QString& path) {
         timer, &QTimer::timeout, timer, [timer, path, turn = 0, typed = false]() mutable {
             QWidget* modal = QApplication::activeModalWidget();
             if (++turn > most || (typed && modal == nullptr)) {
-                EXPECT_LE(turn, most) << "no end of the dialog for " << path.toStdString();
+                const auto* edit = modal == nullptr ? nullptr : modal->findChild<QLineEdit*>();
+                EXPECT_LE(turn, most)
+                    << "no end of the dialog for " << path.toStdString()
+                    << "; in it: " << (edit == nullptr ? "" : edit->text().toStdString());
                 if (auto* open = qobject_cast<QDialog*>(modal)) open->reject();
                 timer->deleteLater();
                 return;
@@ -49,7 +52,8 @@ void answerDialog(const QString& path) {
             }
             auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
             ASSERT_NE(name, nullptr);
-            if (!typed) {
+            // While it comes to know the folder the dialog may empty its field.
+            if (name->text() != path) {
                 name->setFocus();
                 name->selectAll();
                 QTest::keyClicks(name, path);

@@ -1,5 +1,5 @@
 // Writes pictures of the window into a folder, for looking at: every page, light and dark; on the
-// demo hull or another project: window_pictures FOLDER [PROJECT]
+// demo hull or another project: window_pictures FOLDER [PROJECT [FRAME]]
 #include <QApplication>
 #include <QDir>
 #include <iostream>
@@ -16,6 +16,7 @@ int main(int argc, char** argv) {
     const test::DemoFile demo;
     test::decideFastenings(demo.path());
     const QString project = argc > 2 ? QString::fromLocal8Bit(argv[2]) : demo.path();
+    const QString at = argc > 3 ? QString::fromLocal8Bit(argv[3]) : QStringLiteral("F20");
     std::vector<PictureWish> wishes;
     for (const bool dark : {false, true}) {
         const QString look = dark ? QStringLiteral("dark") : QStringLiteral("light");
@@ -31,11 +32,10 @@ int main(int argc, char** argv) {
             made.dark = dark;
             wishes.push_back(made);
         };
-        wish(QStringLiteral("stations"), QStringLiteral("stations"), QStringLiteral("F20"), false);
-        wish(QStringLiteral("working"), QStringLiteral("stations"), QStringLiteral("F20"), true);
-        wish(QStringLiteral("heels"), QStringLiteral("stations"), QStringLiteral("F20"), false, 3);
-        wish(QStringLiteral("all-columns"), QStringLiteral("stations"), QStringLiteral("F20"),
-             false, 8);
+        wish(QStringLiteral("stations"), QStringLiteral("stations"), at, false);
+        wish(QStringLiteral("working"), QStringLiteral("stations"), at, !at.isEmpty());
+        wish(QStringLiteral("heels"), QStringLiteral("stations"), at, false, 3);
+        wish(QStringLiteral("all-columns"), QStringLiteral("stations"), at, false, 8);
         wish(QStringLiteral("hull"), QStringLiteral("hull"), {}, false);
         wish(QStringLiteral("fastenings"), QStringLiteral("hull"), {}, false, 1);
         wish(QStringLiteral("backbone"), QStringLiteral("hull"), {}, false, 2);

@@ -62,6 +62,8 @@ TEST(Ranges, AFrameSetInLaterIsMadeByItsPlace) {
 TEST(Titles, ReadAsPlainWords) {
     EXPECT_EQ(decisionTitle("K.5.diameter"), "ballast bolt K.5 diameter");
     EXPECT_EQ(decisionTitle("keel.sided"), "keel siding");
+    EXPECT_EQ(decisionTitle("F17.P.arm.diameter"), "F17 port arm diameter");
+    EXPECT_EQ(decisionTitle("F17.floor_bolt.count"), "F17 floor bolt number");
     EXPECT_EQ(stepTitle({{"K.5.diameter", std::nullopt, "5/8 in"}}),
               "ballast bolt K.5 diameter to 5/8 in");
     EXPECT_EQ(stepTitle({{"K.5.diameter", "5/8 in", std::nullopt}}),
@@ -69,5 +71,5 @@ TEST(Titles, ReadAsPlainWords) {
     EXPECT_EQ(stepTitle({{"catalogue.wood.white_oak", std::nullopt, "x"},
                          {"keel.wood", std::nullopt, "white_oak"},
                          {"floors.wood", std::nullopt, "white_oak"}}),
-              "keel wood to white_oak and 1 more");
+              "keel wood to white oak and 1 more");
 }

@@ -19,9 +19,10 @@ class RowDelegate : public QStyledItemDelegate {
                    const QModelIndex& index) override;
 
   protected:
+    enum class Edge { atFirstColumn, none };
     /// Paints ground, edge and hairline; returns what is left for the contents.
     static QRect paintGround(QPainter& painter, const QStyleOptionViewItem& option,
-                             const QModelIndex& index);
+                             const QModelIndex& index, Edge edge = Edge::atFirstColumn);
 };
 
 /// The tip of a cell with so much room for its words: what is cut off there in full, then what the
