@@ -8,39 +8,6 @@
 namespace fayline {
 namespace {
 
-/// What tells joints of one project apart, short enough to look up by.
-std::string keyOf(const Joint& joint, const std::string& metal) {
-    std::string key = metal;
-    const auto add = [&](double value) {
-        key.append(reinterpret_cast<const char*>(&value), sizeof value);
-    };
-    for (const JointMember& member : joint.members) {
-        key += member.name;
-        add(static_cast<double>(member.family));
-        add(member.gravityTwelve ? member.gravityTwelve->value.value : 0);
-        add(member.acrossMean ? member.acrossMean->value.si() : 0);
-        add(member.thickness.si());
-        add(member.counterbore.si());
-        add(member.grain.inDegrees());
-        add(member.density ? member.density->value.value.si() : 0);
-        add(member.gravity ? member.gravity->value.value : 0);
-        add(member.acrossUs ? member.acrossUs->value.si() : 0);
-        add(member.acrossEc5 ? member.acrossEc5->value.si() : 0);
-    }
-    const JointFastener& fastener = joint.fastener;
-    add(static_cast<double>(fastener.kind));
-    add(static_cast<double>(fastener.section));
-    add(fastener.diameter.si());
-    add(fastener.gauge ? fastener.gauge->number() : -1);
-    add(fastener.length.si());
-    add(fastener.hole ? fastener.hole->si() : 0);
-    add(fastener.pointBearing ? fastener.pointBearing->diameter.si() : 0);
-    add(fastener.pointBearing ? fastener.pointBearing->thickness.si() : 0);
-    add(static_cast<double>(joint.duration));
-    add(static_cast<double>(joint.kindOfLoad));
-    return key;
-}
-
 /// What cannot be worked out is said once for a set, not for every case.
 void addOnce(std::vector<Check> found, std::size_t from, std::vector<Check>& checks) {
     for (Check& check : found) {
@@ -81,7 +48,7 @@ void checkOne(const SetCheckInput& input, const std::vector<FrameLoad>& loads, J
                     why = worked.error().line();
                 }
             } else {
-                result = store.find(joint, keyOf(joint, input.metal), why);
+                result = store.find(joint, why);
             }
         }
         addOnce(checkSet(input, load, demand, result, why), before, checks);
@@ -92,17 +59,16 @@ void checkOne(const SetCheckInput& input, const std::vector<FrameLoad>& loads, J
 
 }  // namespace
 
-const JointResult* JointStore::find(const Joint& joint, const std::string& key, std::string& why) {
-    auto found = known_.find(key);
+const JointResult* JointStore::find(const Joint& joint, std::string& why) {
+    auto found = known_.find(joint);
     if (found == known_.end()) {
         Entry entry;
         if (auto worked = workJoint(joint)) {
             entry.result = std::make_shared<const JointResult>(std::move(*worked));
         } else {
-            entry.why =
-                worked.error().where + " " + worked.error().what + "; " + worked.error().allowed;
+            entry.why = worked.error().line();
         }
-        found = known_.emplace(key, std::move(entry)).first;
+        found = known_.emplace(joint, std::move(entry)).first;
     }
     if (!found->second.result) why = found->second.why;
     return found->second.result.get();

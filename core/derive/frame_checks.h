@@ -3,6 +3,7 @@
 #include <map>
 #include <memory>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "check/fastening.h"
@@ -18,7 +19,7 @@ namespace fayline {
 class JointStore {
   public:
     /// The joint's result; null with the reason in `why` where it cannot be worked out.
-    const JointResult* find(const Joint& joint, const std::string& key, std::string& why);
+    const JointResult* find(const Joint& joint, std::string& why);
     void clear() { known_.clear(); }
 
   private:
@@ -26,7 +27,7 @@ class JointStore {
         std::shared_ptr<const JointResult> result;
         std::string why;
     };
-    std::map<std::string, Entry> known_;
+    std::unordered_map<Joint, Entry, JointHash> known_;
 };
 
 /// The timbers all frames share, for their joints.

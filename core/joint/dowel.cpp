@@ -1,17 +1,24 @@
 #include "joint/dowel.h"
 
-#include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace fayline {
 namespace {
 
-/// The positive root of A·P² + B·P + C = 0 for A > 0, B ≥ 0, C ≤ 0, in the form that loses no
-/// digits when B is large.
-Force positiveRoot(double a, double b, double c) {
-    const double root = std::sqrt(b * b - 4.0 * a * c);
-    if (b + root <= 0.0) return {};
-    return newtons(-2.0 * c / (b + root));
+/// Four equations A·P² + B·P + C = 0 for A > 0, B ≥ 0, C ≤ 0.
+struct Quadratics {
+    std::array<double, 4> a, b, c;
+};
+
+/// Their positive roots, in the form that loses no digits when B is large.
+std::array<double, 4> positiveRoots(const Quadratics& all) {
+    std::array<double, 4> roots{};
+    for (std::size_t i = 0; i < 4; ++i) {
+        const double sum = all.b[i] + std::sqrt(all.b[i] * all.b[i] - 4.0 * all.a[i] * all.c[i]);
+        roots[i] = sum > 0.0 ? -2.0 * all.c[i] / sum : 0.0;
+    }
+    return roots;
 }
 
 }  // namespace
@@ -30,10 +37,16 @@ DowelModes dowelModes(const DowelInput& input) {
     const double mm = input.mainMoment.si();
     const double side = qs * ls * ls / 4.0;
     const double main = qm * lm * lm / 4.0;
-    modes.ii = positiveRoot(0.25 / qs + 0.25 / qm, ls / 2.0 + g + lm / 2.0, -side - main);
-    modes.iiim = positiveRoot(0.5 / qs + 0.25 / qm, g + lm / 2.0, -ms - main);
-    modes.iiis = positiveRoot(0.25 / qs + 0.5 / qm, ls / 2.0 + g, -side - mm);
-    modes.iv = positiveRoot(0.5 / qs + 0.5 / qm, g, -ms - mm);
+    const double perSide = 0.25 / qs;
+    const double perMain = 0.25 / qm;
+    const auto roots = positiveRoots({{perSide + perMain, 2.0 * perSide + perMain,
+                                       perSide + 2.0 * perMain, 2.0 * (perSide + perMain)},
+                                      {ls / 2.0 + g + lm / 2.0, g + lm / 2.0, ls / 2.0 + g, g},
+                                      {-side - main, -ms - main, -side - mm, -ms - mm}});
+    modes.ii = newtons(roots[0]);
+    modes.iiim = newtons(roots[1]);
+    modes.iiis = newtons(roots[2]);
+    modes.iv = newtons(roots[3]);
     return modes;
 }
 
@@ -42,9 +55,8 @@ Moment dowelMoment(Stress bendingYield, Length width, DowelSection section) {
     return Moment::fromSi(bendingYield.si() * cube / (section == DowelSection::round ? 6.0 : 4.0));
 }
 
-const ModeLoad& leastMode(const ModeLoads& modes) {
-    return *std::min_element(modes.begin(), modes.end(),
-                             [](const ModeLoad& a, const ModeLoad& b) { return a.load < b.load; });
+ModeLoad leastMode(const ModeLoads& modes) {
+    return modes[modes.least()];
 }
 
 }  // namespace fayline

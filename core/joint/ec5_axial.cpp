@@ -85,15 +85,19 @@ double effectiveAxial(int count, const Ec5Coefficients& coefficients) {
 }
 
 Force combinedEc5(Force lateral, Force axial, Angle toSurface, bool squared) {
-    const double sine = std::sin(toSurface.inRadians());
-    const double cosine = std::cos(toSurface.inRadians());
+    return combinedEc5(lateral, axial, Direction::of(toSurface), squared);
+}
+
+Force combinedEc5(Force lateral, Force axial, const Direction& toSurface, bool squared) {
+    const double sine = toSurface.sine;
+    const double cosine = toSurface.cosine;
     constexpr double nothing = 1e-12;  // a right angle's cosine is not quite nil in doubles
     const bool pulled = sine > nothing;
     const bool sheared = cosine > nothing;
     if ((pulled && axial.si() <= 0.0) || (sheared && lateral.si() <= 0.0)) return {};
     const double along = pulled ? sine / axial.si() : 0.0;
     const double over = sheared ? cosine / lateral.si() : 0.0;
-    const double used = squared ? std::hypot(along, over) : along + over;
+    const double used = squared ? std::sqrt(along * along + over * over) : along + over;
     return used > 0.0 ? newtons(1.0 / used) : Force{};
 }
 

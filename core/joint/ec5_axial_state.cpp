@@ -36,7 +36,7 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
             {LimitStateKind::withdrawal, "no characteristic density of the wood the point is in"});
         return;
     }
-    WithdrawalResult found;
+    WithdrawalResult& found = result.withdrawal.emplace();
     LimitState& state = found.state;
     found.holds = prepared.thread;
     const Angle axis = last.given->endGrain ? Angle{} : Angle::degrees(90);
@@ -62,7 +62,6 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
         explainEc5Factors(prepared, trace);
         trace.lines.push_back({"R_d", "design load along it", state.working, "", std::nullopt});
     }
-    result.withdrawal = std::move(found);
 }
 
 void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* traces) {
@@ -75,7 +74,7 @@ void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* tra
     }
     const auto& declared = prepared.fastener().headStrengthEc5;
     const Length head = prepared.screw.head.value;
-    LimitState state;
+    LimitState& state = result.pullThrough.emplace();
     state.kind = LimitStateKind::pullThrough;
     state.basis = Basis::ec5;
     state.reference = declared ? pullThroughDeclared(declared->value, kilogramsPerCubicMetre(350),
@@ -101,7 +100,6 @@ void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* tra
         explainEc5Factors(prepared, trace);
         trace.lines.push_back({"R_d", "design load", state.working, "", std::nullopt});
     }
-    result.pullThrough = std::move(state);
 }
 
 void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces) {
@@ -111,7 +109,7 @@ void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces
     const auto shared = combinedFrame(*load, *result.lateral, axial);
     if (!shared) return;
     LimitState state = *shared;
-    const Angle angle = toSurface(*load);
+    const Direction angle = toSurface(*load);
     const LimitState& side = result.lateral->state;
     const bool squared = prepared.isScrew();
     state.basis = Basis::ec5;
@@ -162,9 +160,8 @@ Force ec5AxialForRope(const Prepared& prepared, const BasisResult& result) {
     return {};
 }
 
-BasisResult ec5Result(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
-                      JointTraces* traces) {
-    BasisResult result;
+void ec5Result(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
+               BasisResult& result, JointTraces* traces) {
     withdrawal(prepared, bands, result, traces);
     pullThrough(prepared, result, traces);
     addEnds(prepared, Basis::ec5, metal, result, traces);
@@ -172,7 +169,6 @@ BasisResult ec5Result(const Prepared& prepared, const Bands& bands, const MetalS
     addMembers(prepared, Basis::ec5, result, traces);
     addGroup(prepared, Basis::ec5, result, traces);
     combined(prepared, result, traces);
-    return result;
 }
 
 }  // namespace fayline

@@ -13,15 +13,18 @@ Stress embedmentSmall(CharacteristicDensity density, Length diameter, LeadHole h
     return megapascals(coefficients.embedment * inKilogramsPerCubicMetre(density.value) * size);
 }
 
-Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGrain,
+Stress embedmentLarge(CharacteristicDensity density, Length diameter, const Direction& toGrain,
                       WoodFamily family, const Ec5Coefficients& coefficients) {
     const Stress along = embedmentSmall(density, diameter, LeadHole::drilled, coefficients);
     const double across = (family == WoodFamily::softwood ? coefficients.acrossSoftwood
                                                           : coefficients.acrossHardwood) +
                           coefficients.acrossSlope * inMillimetres(diameter);
-    const double sine = std::sin(toGrain.inRadians());
-    const double cosine = std::cos(toGrain.inRadians());
-    return along / (across * sine * sine + cosine * cosine);
+    return along / (across * toGrain.sine * toGrain.sine + toGrain.cosine * toGrain.cosine);
+}
+
+Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGrain,
+                      WoodFamily family, const Ec5Coefficients& coefficients) {
+    return embedmentLarge(density, diameter, Direction::of(toGrain), family, coefficients);
 }
 
 Length effectiveThread(Length root, const Ec5Coefficients& coefficients) {

@@ -64,53 +64,37 @@ Johansen withGap(const Ec5Dowel& dowel, Johansen modes) {
     return modes;
 }
 
-/// A mode, and whether the rope helps it.
-struct Roped {
-    ModeLoad mode;
-    bool bends;
-};
+constexpr std::array<std::string_view, 6> single{"a", "b", "c", "d", "e", "f"};
+constexpr std::array<std::string_view, 4> twice{"g", "h", "j", "k"};
 
+/// The rope helps all but the first two modes, in which nothing bends or turns.
 template <std::size_t N>
-Ec5Lateral withRope(const std::array<Roped, N>& modes, Force axial, double ropeLimit) {
-    Ec5Lateral result;
-    bool first = true;
-    for (const Roped& roped : modes) {
-        const Force rope =
-            roped.bends ? min(max(axial, {}) / 4.0, roped.mode.load * ropeLimit) : Force{};
-        const Force total = roped.mode.load + rope;
-        if (first || total < result.onePlane) {
-            result.onePlane = total;
-            result.rope = rope;
-            result.governs = roped.mode.name;
-            first = false;
-        }
-        result.modes.push_back(roped.mode);
+Ec5Lateral withRope(const std::array<std::string_view, N>& names, const std::array<Force, N>& modes,
+                    Force axial, double ropeLimit) {
+    const double pull_N = max(axial, {}).si() / 4.0;
+    std::array<Force, N> ropes{};
+    std::array<Force, N> totals{};
+    for (std::size_t i = 0; i < N; ++i) {
+        const double most_N = modes[i].si() * ropeLimit;
+        ropes[i] = i < 2 ? Force{} : newtons(most_N < pull_N ? most_N : pull_N);
+        totals[i] = modes[i] + ropes[i];
     }
-    return result;
+    const std::size_t least = ModeLoads(names, totals).least();
+    return {ModeLoads(names, modes), ropes[least], totals[least], names[least]};
 }
 
 }  // namespace
 
 Ec5Lateral ec5SingleShear(const Ec5Dowel& dowel, Force axial, double ropeLimit,
                           const Ec5Coefficients& coefficients) {
-    const Johansen modes = withGap(dowel, johansen(dowel, coefficients));
-    return withRope(std::array<Roped, 6>{{{{"a", modes.a}, false},
-                                          {{"b", modes.b}, false},
-                                          {{"c", modes.c}, true},
-                                          {{"d", modes.d}, true},
-                                          {{"e", modes.e}, true},
-                                          {{"f", modes.f}, true}}},
-                    axial, ropeLimit);
+    const Johansen m = withGap(dowel, johansen(dowel, coefficients));
+    return withRope<6>(single, {m.a, m.b, m.c, m.d, m.e, m.f}, axial, ropeLimit);
 }
 
 Ec5Lateral ec5DoubleShear(const Ec5Dowel& dowel, Force axial, double ropeLimit,
                           const Ec5Coefficients& coefficients) {
-    const Johansen modes = withGap(dowel, johansen(dowel, coefficients));
-    return withRope(std::array<Roped, 4>{{{{"g", modes.a}, false},
-                                          {{"h", modes.b / 2.0}, false},
-                                          {{"j", modes.d}, true},
-                                          {{"k", modes.f}, true}}},
-                    axial, ropeLimit);
+    const Johansen m = withGap(dowel, johansen(dowel, coefficients));
+    return withRope<4>(twice, {m.a, m.b / 2.0, m.d, m.f}, axial, ropeLimit);
 }
 
 }  // namespace fayline

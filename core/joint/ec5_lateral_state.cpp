@@ -72,7 +72,7 @@ std::optional<Stress> embedmentOf(const PreparedMember& member, const Ec5Dowelli
     if (!member.density) return std::nullopt;
     const Length d = dowelling.diameter.value;
     if (!dowelling.large) return embedmentSmall(*member.density, d, LeadHole::drilled);
-    return embedmentLarge(*member.density, d, member.given->grain, member.given->family);
+    return embedmentLarge(*member.density, d, member.grain, member.given->family);
 }
 
 /// Two members: modes a–f. Three: g h j k, the weaker outer member for both. More: each inner
@@ -192,7 +192,7 @@ void ec5LateralState(const Prepared& prepared, const Bands& bands, BasisResult& 
             {LimitStateKind::lateral, "no characteristic density or embedment for every member"});
         return;
     }
-    LateralResult found;
+    LateralResult& found = result.lateral.emplace();
     found.planes = planesOf(*prepared.joint);
     found.modes = planes->modes;
     found.rope = planes->rope;
@@ -217,7 +217,6 @@ void ec5LateralState(const Prepared& prepared, const Bands& bands, BasisResult& 
     if (traces != nullptr)
         explain(prepared, dowelling, axial, share, found,
                 *traceOf(traces, Basis::ec5, LimitStateKind::lateral));
-    result.lateral = std::move(found);
 }
 
 }  // namespace fayline

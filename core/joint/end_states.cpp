@@ -140,7 +140,7 @@ void addPunching(const Prepared& prepared, Basis basis, BasisResult& result, Joi
     }
     const Joint& joint = *prepared.joint;
     const bool us = basis == Basis::us;
-    LimitState state;
+    LimitState& state = result.punching.emplace();
     state.kind = LimitStateKind::punching;
     state.basis = basis;
     state.reference = *least;
@@ -175,7 +175,6 @@ void addPunching(const Prepared& prepared, Basis basis, BasisResult& result, Joi
         }
         trace.lines.push_back({"R", "design load on it", state.working, "", std::nullopt});
     }
-    result.punching = std::move(state);
 }
 
 }  // namespace

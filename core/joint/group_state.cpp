@@ -36,7 +36,7 @@ void addGroup(const Prepared& prepared, Basis basis, BasisResult& result, JointT
     }
     const LimitState& one = result.lateral->state;
     const WorstShare worst = worstShare(*group);
-    GroupResult found;
+    GroupResult& found = result.group.emplace();
     found.worst = worst.place;
     found.share = worst.share;
     LimitState& state = found.state;
@@ -52,7 +52,6 @@ void addGroup(const Prepared& prepared, Basis basis, BasisResult& result, JointT
     found.plastic = one.working * plasticLoad(*group);
     if (traces != nullptr)
         explain(*group, one, found, *traceOf(traces, basis, LimitStateKind::group));
-    result.group = std::move(found);
 }
 
 }  // namespace fayline

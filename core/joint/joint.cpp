@@ -1,6 +1,7 @@
 #include "joint/joint.h"
 
 #include <array>
+#include <functional>
 #include <utility>
 
 #include "material/across_grain.h"
@@ -60,6 +61,22 @@ std::optional<FastenerKind> fastenerKindNamed(std::string_view name) {
 }
 std::optional<FastenerEnd> fastenerEndNamed(std::string_view name) {
     return valueFor(ends, name);
+}
+
+std::size_t JointHash::operator()(const Joint& joint) const {
+    std::size_t mixed = joint.members.size();
+    const auto mix = [&](double value) { mixed = mixed * 1000003U ^ std::hash<double>{}(value); };
+    for (const JointMember& member : joint.members) {
+        mix(member.thickness.si());
+        mix(member.counterbore.si());
+        mix(member.grain.inDegrees());
+        mix(member.gravity ? member.gravity->value.value : -1.0);
+    }
+    mix(joint.fastener.diameter.si());
+    mix(joint.fastener.length.si());
+    mix(joint.fastener.gauge ? joint.fastener.gauge->number() : -1);
+    mix(static_cast<double>(joint.duration));
+    return mixed;
 }
 
 int planesOf(const Joint& joint) {

@@ -47,13 +47,14 @@ void netSection(const Prepared& prepared, Basis basis, BasisResult& result, Join
     bool asked = false;
     for (const PreparedMember& member : prepared.members) {
         const JointMember& given = *member.given;
-        if (given.lead || given.endGrain || member.cosine < alongLeast || !given.width) continue;
+        if (given.lead || given.endGrain || member.grain.cosine < alongLeast || !given.width)
+            continue;
         asked = true;
         const auto& stress = basis == Basis::us ? given.tensionUs : given.tensionEc5;
         if (!stress) continue;
         weakest.take(member,
                      netSectionLoad(stress->value * slopeOf(given), *given.width, boreOf(prepared),
-                                    given.thickness, given.grain),
+                                    given.thickness, member.grain),
                      stress->standing, true);
     }
     if (weakest.member == nullptr) {
@@ -64,7 +65,7 @@ void netSection(const Prepared& prepared, Basis basis, BasisResult& result, Join
     }
     const JointMember& given = *weakest.member->given;
     const bool us = basis == Basis::us;
-    LimitState state;
+    LimitState& state = result.netSection.emplace();
     state.kind = LimitStateKind::netSection;
     state.basis = basis;
     state.reference = weakest.load;
@@ -92,7 +93,6 @@ void netSection(const Prepared& prepared, Basis basis, BasisResult& result, Join
         if (!us) explainEc5Factors(prepared, trace);
         trace.lines.push_back({"F", "design load sideways", state.working, "", std::nullopt});
     }
-    result.netSection = std::move(state);
 }
 
 /// Load on each fastening at which one timber splits across its grain.
@@ -100,15 +100,15 @@ std::optional<Force> splitAcross(const Prepared& prepared, const PreparedMember&
                                  Basis basis) {
     const JointMember& given = *member.given;
     const auto& place = prepared.joint->placement;
-    if (member.sine < alongLeast || given.endGrain || !given.width || !place || !place->edge ||
-        !place->edgeLoadedAcross)
+    if (member.grain.sine < alongLeast || given.endGrain || !given.width || !place ||
+        !place->edge || !place->edgeLoadedAcross)
         return std::nullopt;
     const SplitTimber timber{given.thickness, *given.width, *place->edge};
     if (basis == Basis::us && !given.shearUs) return std::nullopt;
     const Force all =
         basis == Basis::ec5 ? splittingEc5(timber) : splittingUs(timber, given.shearUs->value);
     const int row = prepared.joint->row ? std::max(prepared.joint->row->count, 1) : 1;
-    return all / member.sine / static_cast<double>(row);
+    return all / member.grain.sine / static_cast<double>(row);
 }
 
 /// Load on each fastening at which its row is torn out along the grain; US only, for Eurocode 5
@@ -116,19 +116,19 @@ std::optional<Force> splitAcross(const Prepared& prepared, const PreparedMember&
 std::optional<Force> tornOut(const Prepared& prepared, const PreparedMember& member, Basis basis) {
     const JointMember& given = *member.given;
     const auto& place = prepared.joint->placement;
-    if (basis != Basis::us || member.cosine < alongLeast || given.endGrain || !place ||
+    if (basis != Basis::us || member.grain.cosine < alongLeast || given.endGrain || !place ||
         !place->end || place->load != EndLoad::towardEnd || !given.shearUs)
         return std::nullopt;
     Length critical = *place->end;
     if (place->spacing) critical = min(critical, *place->spacing);
-    return rowTornOut(given.shearUs->value, given.thickness, critical) / member.cosine;
+    return rowTornOut(given.shearUs->value, given.thickness, critical) / member.grain.cosine;
 }
 
 std::string_view whyNoSplitting(const Prepared& prepared) {
     const auto& place = prepared.joint->placement;
-    const bool across =
-        std::any_of(prepared.members.begin(), prepared.members.end(),
-                    [](const PreparedMember& m) { return !m.given->lead && m.sine >= alongLeast; });
+    const bool across = std::any_of(
+        prepared.members.begin(), prepared.members.end(),
+        [](const PreparedMember& m) { return !m.given->lead && m.grain.sine >= alongLeast; });
     if (!across) return {};
     if (!place || !place->edge || !place->edgeLoadedAcross)
         return "distance to the loaded edge is not given";
@@ -186,7 +186,7 @@ void splitting(const Prepared& prepared, Basis basis, BasisResult& result, Joint
         if (!why.empty()) result.missing.push_back({LimitStateKind::splitting, why});
         return;
     }
-    LimitState state;
+    LimitState& state = result.splitting.emplace();
     state.kind = LimitStateKind::splitting;
     state.basis = basis;
     state.reference = weakest.load;
@@ -203,7 +203,6 @@ void splitting(const Prepared& prepared, Basis basis, BasisResult& result, Joint
     if (traces != nullptr)
         explainSplitting(prepared, basis, weakest, state,
                          *traceOf(traces, basis, LimitStateKind::splitting));
-    result.splitting = std::move(state);
 }
 
 }  // namespace

@@ -49,15 +49,15 @@ void prepareMember(const JointMember& member, Length nominal, PreparedMember& pr
     prepared.reaches = prepared.thickness;
     if (member.lead) return;
     weigh(prepared);
-    if (prepared.gravity && !member.bearingUs)
-        prepared.bearing = dowelBearingPair(*prepared.gravity, nominal);
+    prepared.grain = Direction::of(member.grain);
     // NDS 12.3.3: in end grain the bearing across the grain counts.
-    if (member.endGrain || member.grain == Angle::degrees(90)) {
-        prepared.sine = 1.0;
-        prepared.cosine = 0.0;
-    } else if (member.grain != Angle{}) {
-        prepared.sine = std::sin(member.grain.inRadians());
-        prepared.cosine = std::cos(member.grain.inRadians());
+    prepared.bearsAt = member.endGrain ? Direction{1.0, 0.0} : prepared.grain;
+    if (!prepared.gravity || member.bearingUs) return;
+    if (prepared.bearsAt.sine == 0.0 && nominal >= inches(0.25)) {
+        const Stress along = dowelBearingUs(*prepared.gravity, nominal, prepared.bearsAt);
+        prepared.bearing = DowelBearing{along, along, false};  // across is not asked for
+    } else {
+        prepared.bearing = dowelBearingPair(*prepared.gravity, nominal);
     }
 }
 
@@ -172,9 +172,11 @@ Trace* traceOf(JointTraces* traces, Basis basis, LimitStateKind kind) {
     return traces == nullptr ? nullptr : &(*traces)[{basis, kind}];
 }
 
-Angle toSurface(const JointLoad& load) {
-    return Angle::degrees(std::atan2(load.axial.si(), load.lateral.si()) * 180.0 /
-                          std::numbers::pi);
+Direction toSurface(const JointLoad& load) {
+    const double size =
+        std::sqrt(load.axial.si() * load.axial.si() + load.lateral.si() * load.lateral.si());
+    if (size <= 0.0) return {};
+    return {load.axial.si() / size, load.lateral.si() / size};
 }
 
 }  // namespace fayline

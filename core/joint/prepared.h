@@ -24,7 +24,8 @@ struct PreparedMember {
     Length bears;      ///< US: thickness, or what the point reaches of it less half its taper
     Length reaches;    ///< Eurocode 5: thickness, or what the point reaches of it
     std::optional<DowelBearing> bearing;  ///< US, by its gravity
-    double sine = 0.0, cosine = 1.0;      ///< of the load's angle to the grain, US basis
+    Direction grain;                      ///< of the load to the grain
+    Direction bearsAt;                    ///< US: across where the fastening stands in end grain
 };
 
 /// A joint with everything worked out that several limit states use. Holds on to the joint.
@@ -69,10 +70,9 @@ struct GravityScale {
 /// Nothing without any.
 std::optional<Stress> bearingUsOf(const PreparedMember& member, const GravityScale& scale = {});
 
-/// What members and fastening yield at, unreduced or by the divisors given. Nothing when a member
-/// has no figure.
+/// Reference loads of members and fastening. Nothing when a member has no figure.
 std::optional<UsLateral> usLateralOf(const Prepared& prepared, Moment hinge,
-                                     const UsReduction* reduction, const GravityScale& scale = {});
+                                     const UsReduction& reduction);
 
 /// What the fastening physically carries; the same under both bases.
 struct Bands {
@@ -90,15 +90,15 @@ MetalStates metalStates(const Prepared& prepared, JointTraces* traces);
 /// Lead crushed under the weaker end; nothing where no sized end bears on lead.
 std::optional<LimitState> leadUnderEnds(const Prepared& prepared, JointTraces* traces);
 
-BasisResult usResult(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
-                     JointTraces* traces);
-BasisResult ec5Result(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
-                      JointTraces* traces);
+void usResult(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
+              BasisResult& result, JointTraces* traces);
+void ec5Result(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
+               BasisResult& result, JointTraces* traces);
 
 std::optional<PlaneSlip> slipOf(const Prepared& prepared, std::size_t plane);
 
 /// Angle between the load and the wood's surface.
-Angle toSurface(const JointLoad& load);
+Direction toSurface(const JointLoad& load);
 
 /// A place in `traces` for this working, or null when none are wanted.
 Trace* traceOf(JointTraces* traces, Basis basis, LimitStateKind kind);

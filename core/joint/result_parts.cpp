@@ -1,6 +1,8 @@
 #include "result_parts.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "quantity/display.h"
 
@@ -137,8 +139,9 @@ void explainCombined(const JointLoad& load, const LimitState& side,
     startTrace(trace, "Sideways and along the fastening together", formula, state);
     trace.lines.push_back({"F_v", "sideways", load.lateral, "the load given", std::nullopt});
     trace.lines.push_back({"F_ax", "along it", load.axial, "the load given", std::nullopt});
-    trace.lines.push_back({"α", "load to the wood's surface, degrees", toSurface(load).inDegrees(),
-                           "", std::nullopt});
+    trace.lines.push_back({"α", "load to the wood's surface, degrees",
+                           std::asin(toSurface(load).sine) * 180.0 / std::numbers::pi, "",
+                           std::nullopt});
     trace.lines.push_back({"Z", "design load sideways", side.working, "", std::nullopt});
     if (axial)
         trace.lines.push_back({"W", "design load along it, " + std::string(nameOf(axial->kind)),

@@ -20,12 +20,15 @@ struct Limits {
 Limits limitsOf(Length nominal, Length pitch) {
     const double d = inMillimetres(nominal);
     const double p = inMillimetres(pitch);
+    const double logarithm = std::log(p);
     const double allowance = (15.0 + 11.0 * p) / 1000.0;
-    const double pitchTolerance = 90.0 * std::pow(p, 0.4) * std::pow(d, 0.1) / 1000.0;
+    const double pitchTolerance = 90.0 * std::exp(0.4 * logarithm + 0.1 * std::log(d)) / 1000.0;
     const double nutPitchTolerance = 1.32 * pitchTolerance;
     const double minorTolerance =
-        (p >= 1.0 ? 230.0 * std::pow(p, 0.7) : 433.0 * p - 190.0 * std::pow(p, 1.22)) / 1000.0;
-    const double majorTolerance = (180.0 * std::cbrt(p * p) - 3.15 / std::sqrt(p)) / 1000.0;
+        (p >= 1.0 ? 230.0 * std::exp(0.7 * logarithm) : 433.0 * p - 190.0 * std::pow(p, 1.22)) /
+        1000.0;
+    const double majorTolerance =
+        (180.0 * std::exp(2.0 / 3.0 * logarithm) - 3.15 / std::sqrt(p)) / 1000.0;
     const double pitchDiameter = d - 0.649519 * p;
     const double minorDiameter = d - 1.082532 * p;
     return {p, minorDiameter + minorTolerance, pitchDiameter + nutPitchTolerance,
@@ -40,21 +43,32 @@ Area stripArea(double engaged_mm, double pitch_mm, double diameter_mm, double ov
 
 }  // namespace
 
-Area boltStripArea(Length nominal, Length pitch, Length engaged) {
-    const Limits limits = limitsOf(nominal, pitch);
+namespace {
+
+Area boltArea(const Limits& limits, Length engaged) {
     return stripArea(inMillimetres(engaged), limits.pitch_mm, limits.nutMinorMost_mm,
                      limits.boltPitchLeast_mm - limits.nutMinorMost_mm);
 }
 
-Area nutStripArea(Length nominal, Length pitch, Length engaged) {
-    const Limits limits = limitsOf(nominal, pitch);
+Area nutArea(const Limits& limits, Length engaged) {
     return stripArea(inMillimetres(engaged), limits.pitch_mm, limits.boltMajorLeast_mm,
                      limits.boltMajorLeast_mm - limits.nutPitchMost_mm);
 }
 
+}  // namespace
+
+Area boltStripArea(Length nominal, Length pitch, Length engaged) {
+    return boltArea(limitsOf(nominal, pitch), engaged);
+}
+
+Area nutStripArea(Length nominal, Length pitch, Length engaged) {
+    return nutArea(limitsOf(nominal, pitch), engaged);
+}
+
 LimitState threadStrip(const ThreadStripInput& input, Trace* trace) {
-    const Area bolt = boltStripArea(input.nominal, input.pitch, input.engaged);
-    const Area nut = nutStripArea(input.nominal, input.pitch, input.engaged);
+    const Limits limits = limitsOf(input.nominal, input.pitch);
+    const Area bolt = boltArea(limits, input.engaged);
+    const Area nut = nutArea(limits, input.engaged);
     const bool boltFirst = input.boltShear * bolt <= input.nutShear * nut;
     const Force apart = min(input.boltShear * bolt, input.nutShear * nut);
     LimitState state;

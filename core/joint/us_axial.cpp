@@ -58,8 +58,12 @@ Force pullThroughUs(SpecificGravityOvenDry gravity, Length head, Length thicknes
 }
 
 Force combinedUs(Force lateral, Force axial, Angle toSurface) {
-    const double sine = std::sin(toSurface.inRadians());
-    const double cosine = std::cos(toSurface.inRadians());
+    return combinedUs(lateral, axial, Direction::of(toSurface));
+}
+
+Force combinedUs(Force lateral, Force axial, const Direction& toSurface) {
+    const double sine = toSurface.sine;
+    const double cosine = toSurface.cosine;
     const Force denominator = axial * (cosine * cosine) + lateral * (sine * sine);
     if (denominator.si() <= 0.0) return {};
     return lateral * (axial / denominator);

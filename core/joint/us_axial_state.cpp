@@ -59,7 +59,7 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
         return;
     }
     const Grip grip = gripOf(prepared);
-    WithdrawalResult found;
+    WithdrawalResult& found = result.withdrawal.emplace();
     LimitState& state = found.state;
     found.holds = prepared.thread;
     found.referencePerLength = grip.perLength;
@@ -93,7 +93,6 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
                     "heavier, 0.7 in wet wood",
                     trace);
     }
-    result.withdrawal = std::move(found);
 }
 
 void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* traces) {
@@ -107,7 +106,7 @@ void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* tra
     const Length head = prepared.screw.head.value;
     const double duration = durationFactorUs(prepared.joint->duration);
     const double moisture = moistureFactorAxialUs(prepared.joint->service);
-    LimitState state;
+    LimitState& state = result.pullThrough.emplace();
     state.kind = LimitStateKind::pullThrough;
     state.basis = Basis::us;
     state.reference = pullThroughUs(*first.gravity, head, first.thickness);
@@ -128,7 +127,6 @@ void pullThrough(const Prepared& prepared, BasisResult& result, JointTraces* tra
             {"C_M", "moisture in service", moisture, "NDS Table 11.3.3", Standing::fromMemory});
         trace.lines.push_back({"W_H'", "design load", state.working, "", std::nullopt});
     }
-    result.pullThrough = std::move(state);
 }
 
 void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces) {
@@ -138,7 +136,7 @@ void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces
     const auto shared = combinedFrame(*load, *result.lateral, axial);
     if (!shared) return;
     LimitState state = *shared;
-    const Angle angle = toSurface(*load);
+    const Direction angle = toSurface(*load);
     const LimitState& side = result.lateral->state;
     state.basis = Basis::us;
     state.reference = axial ? combinedUs(side.reference, axial->reference, angle) : side.reference;
@@ -154,9 +152,8 @@ void combined(const Prepared& prepared, BasisResult& result, JointTraces* traces
 
 }  // namespace
 
-BasisResult usResult(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
-                     JointTraces* traces) {
-    BasisResult result;
+void usResult(const Prepared& prepared, const Bands& bands, const MetalStates& metal,
+              BasisResult& result, JointTraces* traces) {
     usLateralState(prepared, bands, result, traces);
     withdrawal(prepared, bands, result, traces);
     pullThrough(prepared, result, traces);
@@ -164,7 +161,6 @@ BasisResult usResult(const Prepared& prepared, const Bands& bands, const MetalSt
     addMembers(prepared, Basis::us, result, traces);
     addGroup(prepared, Basis::us, result, traces);
     combined(prepared, result, traces);
-    return result;
 }
 
 }  // namespace fayline

@@ -16,10 +16,13 @@ Stress fromPsi(double value_psi, BearingRounding rounding) {
 
 }  // namespace
 
+Stress hankinson(Stress along, Stress across, const Direction& toGrain) {
+    return along * (across / (along * (toGrain.sine * toGrain.sine) +
+                              across * (toGrain.cosine * toGrain.cosine)));
+}
+
 Stress hankinson(Stress along, Stress across, Angle toGrain) {
-    const double sine = std::sin(toGrain.inRadians());
-    const double cosine = std::cos(toGrain.inRadians());
-    return along * (across / (along * (sine * sine) + across * (cosine * cosine)));
+    return hankinson(along, across, Direction::of(toGrain));
 }
 
 DowelBearing dowelBearingPair(SpecificGravityOvenDry gravity, Length nominal,
@@ -41,10 +44,19 @@ DowelBearing dowelBearingPair(SpecificGravityOvenDry gravity, Length nominal,
 
 Stress dowelBearingUs(SpecificGravityOvenDry gravity, Length nominal, Angle toGrain,
                       BearingRounding rounding, const UsCoefficients& coefficients) {
+    if (toGrain == Angle{} && inInches(nominal) >= quarterInch_in)
+        return fromPsi(coefficients.bearingParallel_psi * gravity.value, rounding);
     const DowelBearing pair = dowelBearingPair(gravity, nominal, rounding, coefficients);
-    if (pair.anyAngle || toGrain == Angle{}) return pair.along;
+    if (pair.anyAngle) return pair.along;
     if (toGrain == Angle::degrees(90)) return pair.across;
     return hankinson(pair.along, pair.across, toGrain);
+}
+
+Stress dowelBearingUs(SpecificGravityOvenDry gravity, Length nominal, const Direction& toGrain) {
+    if (toGrain.sine == 0.0 && inInches(nominal) >= quarterInch_in)
+        return fromPsi(usPublished.bearingParallel_psi * gravity.value, BearingRounding::none);
+    const DowelBearing pair = dowelBearingPair(gravity, nominal);
+    return pair.anyAngle ? pair.along : hankinson(pair.along, pair.across, toGrain);
 }
 
 UsReduction usReduction(Length inEquations, Length nominal, Angle steepest,

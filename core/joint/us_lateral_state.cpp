@@ -167,13 +167,13 @@ void usLateralState(const Prepared& prepared, const Bands& bands, BasisResult& r
     }
     const UsReduction reduction =
         usReduction(prepared.inEquations, prepared.nominal, prepared.steepest);
-    const auto worked = usLateralOf(prepared, *prepared.hinge, &reduction);
+    const auto worked = usLateralOf(prepared, *prepared.hinge, reduction);
     if (!worked) {
         result.missing.push_back(
             {LimitStateKind::lateral, "no specific gravity or bearing strength for every member"});
         return;
     }
-    LateralResult found;
+    LateralResult& found = result.lateral.emplace();
     found.planes = planesOf(*prepared.joint);
     found.modes = worked->modes;
     found.governs = worked->governs;
@@ -193,7 +193,6 @@ void usLateralState(const Prepared& prepared, const Bands& bands, BasisResult& r
         explainLateral(prepared, reduction, factors, found,
                        *traceOf(traces, Basis::us, LimitStateKind::lateral));
     }
-    result.lateral = std::move(found);
 }
 
 }  // namespace fayline

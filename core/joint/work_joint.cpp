@@ -102,8 +102,8 @@ Result<JointResult> workJoint(const Joint& joint, JointTraces* traces) {
     const Bands bands = bandsOf(prepared);
     const MetalStates metal = metalStates(prepared, traces);
     Result<JointResult> result;
-    result->us = usResult(prepared, bands, metal, traces);
-    result->ec5 = ec5Result(prepared, bands, metal, traces);
+    usResult(prepared, bands, metal, result->us, traces);
+    ec5Result(prepared, bands, metal, result->ec5, traces);
     result->driving = drivingOf(prepared, traces);
     addGeometry(prepared, result->geometry);
     result->slip.reserve(joint.members.size() - 1);

@@ -109,27 +109,46 @@ void plainJoint(const Plain& p, Sum& sum) {
     sum.modes += static_cast<int>(least - us) + static_cast<int>(lowest - ec5);
 }
 
+/// The same joint as the program holds one: typed quantities.
+struct Typed {
+    Length d, side, main;
+    SpecificGravityOvenDry gravitySide, gravityMain;
+    CharacteristicDensity density1, density2;
+    Stress bendingYield, ultimate;
+    Angle angle;
+};
+
+Typed typed(const Plain& p) {
+    return {inches(p.d_in),
+            inches(p.side_in),
+            inches(p.main_in),
+            {p.gravity_s},
+            {p.gravity_m},
+            {kilogramsPerCubicMetre(p.density1)},
+            {kilogramsPerCubicMetre(p.density2)},
+            Stress::fromSi(p.yield_psi * psi_Pa),
+            megapascals(p.ultimate_MPa),
+            Angle::degrees(p.angle_deg)};
+}
+
 /// The same with the program's own functions: units, names of modes, gaps, ropes.
-void ownJoint(const Plain& p, Sum& sum) {
-    const Length d = inches(p.d_in);
-    const Angle angle = Angle::degrees(p.angle_deg);
-    const Moment hinge = dowelMoment(Stress::fromSi(p.yield_psi * psi_Pa), d);
-    const DowelInput dowel{dowelBearingUs({p.gravity_s}, d, {}) * d,
-                           dowelBearingUs({p.gravity_m}, d, angle) * d,
-                           inches(p.side_in),
-                           inches(p.main_in),
+void ownJoint(const Typed& t, Sum& sum) {
+    const Direction grain = Direction::of(t.angle);
+    const Moment hinge = dowelMoment(t.bendingYield, t.d);
+    const DowelInput dowel{dowelBearingUs(t.gravitySide, t.d, Direction{}) * t.d,
+                           dowelBearingUs(t.gravityMain, t.d, grain) * t.d,
+                           t.side,
+                           t.main,
                            {},
                            hinge,
                            hinge};
-    const UsLateral us = usSingleShear(dowelModes(dowel), usReduction(d, d, angle));
-    const CharacteristicDensity first{kilogramsPerCubicMetre(p.density1)};
-    const CharacteristicDensity second{kilogramsPerCubicMetre(p.density2)};
-    const Ec5Dowel ec5{embedmentLarge(first, d, {}, WoodFamily::hardwood),
-                       embedmentLarge(second, d, angle, WoodFamily::hardwood),
-                       inches(p.side_in),
-                       inches(p.main_in),
-                       d,
-                       yieldMomentEc5(megapascals(p.ultimate_MPa), d, DowelSection::round),
+    const UsLateral us = usSingleShear(dowelModes(dowel), usReduction(t.d, t.d, t.angle));
+    const Ec5Dowel ec5{embedmentLarge(t.density1, t.d, Direction{}, WoodFamily::hardwood),
+                       embedmentLarge(t.density2, t.d, grain, WoodFamily::hardwood),
+                       t.side,
+                       t.main,
+                       t.d,
+                       yieldMomentEc5(t.ultimate, t.d, DowelSection::round),
                        {}};
     const Ec5Lateral lateral = ec5SingleShear(ec5, {}, RopeLimits::bolt);
     sum.us += inNewtons(us.reference);
@@ -201,7 +220,9 @@ int main(int count, char** words) {
     const int rounds = count > 1 ? std::max(1, std::atoi(words[1])) : 40;
     const auto plain = made();
     std::vector<Joint> screws, bolts;
+    std::vector<Typed> own;
     for (const Plain& p : plain) {
+        own.push_back(typed(p));
         screws.push_back(whole(p, FastenerKind::woodScrew));
         bolts.push_back(whole(p, FastenerKind::bolt));
     }
@@ -225,7 +246,7 @@ int main(int count, char** words) {
         take(
             least[1],
             [&] {
-                for (const Plain& p : plain) ownJoint(p, other);
+                for (const Typed& t : own) ownJoint(t, other);
             },
             20);
         take(

@@ -104,7 +104,7 @@ TEST(Ec5Lateral, RopeNeverHelpsWoodThatIsCrushedFlat) {
 TEST(Ec5Bearing, GrainMattersToBoltsAlone) {
     const CharacteristicDensity oak{kilogramsPerCubicMetre(560)};
     const Length d = millimetres(12);
-    const Stress along = embedmentLarge(oak, d, {}, WoodFamily::hardwood);
+    const Stress along = embedmentLarge(oak, d, Angle{}, WoodFamily::hardwood);
     EXPECT_NEAR(inMegapascals(along), 0.082 * 0.88 * 560, 1e-9);
     EXPECT_NEAR(along / embedmentLarge(oak, d, Angle::degrees(90), WoodFamily::hardwood), 1.08,
                 1e-12);
@@ -135,7 +135,7 @@ TEST(Ec5Axial, BothLoadsTogether) {
     const Force v = newtons(1000);
     const Force ax = newtons(500);
     for (const bool squared : {true, false}) {
-        EXPECT_NEAR(inNewtons(combinedEc5(v, ax, {}, squared)), 1000, 1e-9);
+        EXPECT_NEAR(inNewtons(combinedEc5(v, ax, Angle{}, squared)), 1000, 1e-9);
         EXPECT_NEAR(inNewtons(combinedEc5(v, ax, Angle::degrees(90), squared)), 500, 1e-9);
     }
     // The size just met, put back into the code's sum, gives one.

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "any_joint.h"
+#include "joint/screw.h"
 #include "joint/work_joint.h"
 
 using namespace fayline;
@@ -150,12 +151,13 @@ RC_GTEST_PROP(AnyJoint, TheLeastModeGoverns, ()) {
     RC_ASSERT(us.state.reference == leastMode(us.modes).load);
     RC_ASSERT(us.governs == leastMode(us.modes).name);
     const LateralResult& ec5 = *result.ec5.lateral;
-    const auto governing = std::find_if(ec5.modes.begin(), ec5.modes.end(),
-                                        [&](const auto& mode) { return mode.name == ec5.governs; });
-    RC_ASSERT(governing != ec5.modes.end());
-    RC_ASSERT(std::abs((governing->load + ec5.rope) * ec5.planes / ec5.state.reference - 1.0) <
-              1e-12);
-    RC_ASSERT(ec5.rope <= governing->load);
+    std::optional<Force> governing;
+    for (const ModeLoad& mode : ec5.modes) {
+        if (mode.name == ec5.governs) governing = mode.load;
+    }
+    RC_ASSERT(governing.has_value());
+    RC_ASSERT(std::abs((*governing + ec5.rope) * ec5.planes / ec5.state.reference - 1.0) < 1e-12);
+    RC_ASSERT(ec5.rope <= *governing);
 }
 
 // Sizes typed in inches or in millimetres are the same joint.
@@ -180,4 +182,86 @@ RC_GTEST_PROP(AnyJoint, Limits, ()) {
     const JointResult thin = workJoint(joint).value();
     RC_ASSERT(thin.us.lateral->governs == "Is");
     RC_ASSERT(thin.ec5.lateral->governs == "a");
+}
+
+// Within one branch of the codes a thicker bolt never carries less: from 1/4 in the US bearing and
+// reductions keep their form, and Eurocode 5's embedment falls slower than the diameter rises.
+RC_GTEST_PROP(AnyJoint, AThickerBoltNeverCarriesLessWithinABranch, ()) {
+    Joint joint = anyBolt(*rc::gen::inRange(2, 4));
+    joint.fastener.diameter = millimetres(between(6.4, 20));
+    Joint thicker = joint;
+    thicker.fastener.diameter += millimetres(between(0, 5));
+    const auto before = workJoint(joint).value();
+    const auto after = workJoint(thicker).value();
+    RC_ASSERT(after.us.lateral->state.reference >=
+              before.us.lateral->state.reference * (1.0 - 1e-9));
+    RC_ASSERT(after.ec5.lateral->state.reference >=
+              before.ec5.lateral->state.reference * (1.0 - 1e-9));
+}
+
+// Two equal members swapped are the same joint.
+RC_GTEST_PROP(AnyJoint, EqualMembersSwappedAreTheSame, ()) {
+    Joint joint = anyBolt(2);
+    joint.members[1] = joint.members[0];
+    Joint swapped = joint;
+    std::swap(swapped.members[0], swapped.members[1]);
+    RC_ASSERT(workJoint(joint).value() == workJoint(swapped).value());
+    const auto us = workJoint(joint)->us.lateral->modes;
+    RC_ASSERT(std::abs(us[0].load / us[1].load - 1.0) < 1e-12);
+    RC_ASSERT(std::abs(us[3].load / us[4].load - 1.0) < 1e-9);
+}
+
+// A wide gap leaves nothing to bend over it; a dowel that never bends turns stiff.
+RC_GTEST_PROP(AnyJoint, LimitsOfGapAndDowel, ()) {
+    const double q_N = between(1e5, 1e7), l_m = between(0.01, 0.2), m_Nm = between(1, 500);
+    DowelInput input{
+        newtons(q_N) / metres(1), newtons(q_N) / metres(1), metres(l_m), metres(l_m), metres(1e9),
+        newtonMetres(m_Nm),       newtonMetres(m_Nm)};
+    for (const Force load : {dowelModes(input).ii, dowelModes(input).iiim, dowelModes(input).iiis,
+                             dowelModes(input).iv})
+        RC_ASSERT(load.si() < 1e-6 * q_N * l_m);
+    input.gap = {};
+    input.sideMoment = input.mainMoment = newtonMetres(1e12);
+    const DowelModes stiff = dowelModes(input);
+    RC_ASSERT(stiff.ii < min(stiff.iiim, min(stiff.iiis, stiff.iv)));
+    input.sideMoment = input.mainMoment = {};
+    RC_ASSERT(dowelModes(input).iv == Force{});
+    input.sideLength = input.mainLength = {};
+    RC_ASSERT(dowelModes(input).ii == Force{});
+}
+
+// The steps the codes themselves make, each where its clause puts it.
+TEST(Jumps, EachIsWhereItsClausePutsIt) {
+    const auto us = [](const Joint& joint) {
+        return workJoint(joint)->us.lateral->state.reference;
+    };
+    Joint bolt = through(2);
+    bolt.fastener.root.reset();
+    const auto at = [&](double diameter_in) {
+        bolt.fastener.diameter = inches(diameter_in);
+        return us(bolt);
+    };
+    const double step = at(0.25) / at(0.25 - 1e-9);
+    EXPECT_TRUE(step < 0.99 || step > 1.01) << "NDS Tables 12.3.1B and 12.3.3 at 1/4 in: " << step;
+    EXPECT_NEAR(at(0.17 + 1e-9) / at(0.17), 1.0, 1e-6) << "K_D joins up at 0.17 in";
+
+    // NDS 12.3.5.3: from ten diameters on the taper is no longer taken off.
+    Joint screw = plankScrew();
+    screw.members[1].thickness = inches(6);
+    const auto bears = [&](double diameters) {
+        screw.fastener.length = inches(1.0) + screwBody(Gauge(14)) * diameters;
+        return workJoint(screw)->us.lateral->modes[0].load;
+    };
+    EXPECT_NEAR(bears(10.0) / bears(10.0 - 1e-6), 10.0 / 9.0, 1e-4);
+
+    // NDS 12.2.5: thin and thick timber under a head join up at 2.5 heads.
+    Joint head = plankScrew();
+    const Length joins = screwShape(head.fastener).head.value * 2.5;
+    const auto pulled = [&](Length plank) {
+        head.members[0].thickness = plank;
+        head.fastener.length = plank + inches(1.5);
+        return workJoint(head)->us.pullThrough->reference;
+    };
+    EXPECT_NEAR(pulled(joins * 1.0001) / pulled(joins), 1.0, 1e-3);
+    EXPECT_EQ(pulled(joins * 1.2), pulled(joins * 1.5));
 }

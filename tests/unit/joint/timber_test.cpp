@@ -41,13 +41,15 @@ TEST(NetSection, ByHand) {
                                          millimetres(50), {})),
                 50000, 1e-6);
     EXPECT_NEAR(inNewtons(netSectionLoad(megapascals(10), millimetres(120), millimetres(20),
-                                         millimetres(50), Angle::degrees(60))),
+                                         millimetres(50), Direction::of(Angle::degrees(60)))),
                 100000, 1e-6);
 }
 
 TEST(NetSection, Limits) {
     const auto at = [](Length hole, Angle angle) {
-        return netSectionLoad(megapascals(10), millimetres(120), hole, millimetres(50), angle).si();
+        return netSectionLoad(megapascals(10), millimetres(120), hole, millimetres(50),
+                              Direction::of(angle))
+            .si();
     };
     EXPECT_EQ(at(millimetres(120), {}), 0.0);
     EXPECT_EQ(at(millimetres(130), {}), 0.0);

@@ -2,7 +2,7 @@
 
 #include <array>
 #include <cstddef>
-#include <initializer_list>
+#include <iterator>
 #include <string_view>
 
 #include "quantity/quantity.h"
@@ -44,29 +44,65 @@ struct ModeLoad {
     bool operator==(const ModeLoad&) const = default;
 };
 
-/// Up to six modes in the standard's order.
+/// Up to six modes in the standard's order. Their names stand in a table of static storage.
 class ModeLoads {
   public:
     ModeLoads() = default;
-    ModeLoads(std::initializer_list<ModeLoad> modes) {
-        for (const ModeLoad& mode : modes) all_[count_++] = mode;
+    template <std::size_t N>
+    ModeLoads(const std::array<std::string_view, N>& names, const std::array<Force, N>& loads)
+        : names_(names.data()), count_(N) {
+        static_assert(N <= 6);
+        for (std::size_t i = 0; i < N; ++i) loads_[i] = loads[i];
     }
-    [[nodiscard]] const ModeLoad* begin() const { return all_.data(); }
-    [[nodiscard]] const ModeLoad* end() const { return all_.data() + count_; }
-    [[nodiscard]] ModeLoad* begin() { return all_.data(); }
-    [[nodiscard]] ModeLoad* end() { return all_.data() + count_; }
+
+    class Iterator {
+      public:
+        using iterator_category = std::input_iterator_tag;
+        using value_type = ModeLoad;
+        using difference_type = std::ptrdiff_t;
+        using pointer = const ModeLoad*;
+        using reference = ModeLoad;
+        Iterator(const ModeLoads* all, std::size_t at) : all_(all), at_(at) {}
+        ModeLoad operator*() const { return (*all_)[at_]; }
+        Iterator& operator++() {
+            ++at_;
+            return *this;
+        }
+        bool operator==(const Iterator&) const = default;
+
+      private:
+        const ModeLoads* all_;
+        std::size_t at_;
+    };
+    [[nodiscard]] Iterator begin() const { return {this, 0}; }
+    [[nodiscard]] Iterator end() const { return {this, count_}; }
     [[nodiscard]] std::size_t size() const { return count_; }
-    void push_back(const ModeLoad& mode) { all_[count_++] = mode; }
-    [[nodiscard]] const ModeLoad& front() const { return all_.front(); }
-    const ModeLoad& operator[](std::size_t i) const { return all_[i]; }
+    ModeLoad operator[](std::size_t i) const { return {names_[i], loads_[i]}; }
+    [[nodiscard]] ModeLoad front() const { return (*this)[0]; }
+    /// Which is least, the first of equals.
+    [[nodiscard]] std::size_t least() const {
+        std::size_t best = 0;
+        double value = loads_[0].si();
+        for (std::size_t i = 1; i < count_; ++i) {
+            const double next = loads_[i].si();
+            const bool less = next < value;  // no branch: which mode is least cannot be guessed
+            value = less ? next : value;
+            best = less ? i : best;
+        }
+        return best;
+    }
+    void scale(double factor) {
+        for (Force& load : loads_) load *= factor;
+    }
     bool operator==(const ModeLoads&) const = default;
 
   private:
-    std::array<ModeLoad, 6> all_{};
+    const std::string_view* names_ = nullptr;
+    std::array<Force, 6> loads_{};
     std::size_t count_ = 0;
 };
 
 /// The mode with the least load, the first of equals. Needs at least one.
-const ModeLoad& leastMode(const ModeLoads& modes);
+ModeLoad leastMode(const ModeLoads& modes);
 
 }  // namespace fayline

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "joint/direction.h"
 #include "joint/ec5_coefficients.h"
 #include "quantity/quantity.h"
 
@@ -34,5 +35,6 @@ double effectiveAxial(int count, const Ec5Coefficients& coefficients = ec5Publis
 /// sum itself for smooth nails (8.27). The size of the load, its direction kept, that is just
 /// carried.
 Force combinedEc5(Force lateral, Force axial, Angle toSurface, bool squared);
+Force combinedEc5(Force lateral, Force axial, const Direction& toSurface, bool squared);
 
 }  // namespace fayline

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "joint/direction.h"
 #include "joint/dowel.h"
 #include "joint/ec5_coefficients.h"
 #include "material/wood.h"
@@ -15,6 +16,9 @@ Stress embedmentSmall(CharacteristicDensity density, Length diameter, LeadHole h
 
 /// The same under bolts, dowels and larger screws (8.31, 8.32).
 Stress embedmentLarge(CharacteristicDensity density, Length diameter, Angle toGrain,
+                      WoodFamily family, const Ec5Coefficients& coefficients = ec5Published);
+
+Stress embedmentLarge(CharacteristicDensity density, Length diameter, const Direction& toGrain,
                       WoodFamily family, const Ec5Coefficients& coefficients = ec5Published);
 
 /// Diameter that counts where the thread is in the shear plane: 1.1 times its root (8.7.1).

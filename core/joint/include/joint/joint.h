@@ -175,6 +175,12 @@ struct Joint {
     bool operator==(const Joint&) const = default;
 };
 
+/// For looking joints up by value: a few of its sizes; what tells two joints apart is their
+/// equality.
+struct JointHash {
+    std::size_t operator()(const Joint& joint) const;
+};
+
 /// Planes between members that the fastening crosses.
 int planesOf(const Joint& joint);
 

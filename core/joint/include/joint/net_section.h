@@ -1,5 +1,6 @@
 #pragma once
 
+#include "joint/direction.h"
 #include "quantity/quantity.h"
 
 namespace fayline {
@@ -8,6 +9,7 @@ namespace fayline {
 /// reaches a tension along the grain: f·t·(b − d) / cos α. `stress` is whichever of the two codes'
 /// is meant (ANSI/AWC NDS 3.1.2, EN 1995-1-1 5.2). Nil where the hole takes all of it; infinite
 /// where the load runs across the grain, which splits the wood instead.
-Force netSectionLoad(Stress stress, Length width, Length hole, Length thickness, Angle toGrain);
+Force netSectionLoad(Stress stress, Length width, Length hole, Length thickness,
+                     const Direction& toGrain);
 
 }  // namespace fayline

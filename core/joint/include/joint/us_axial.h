@@ -1,5 +1,6 @@
 #pragma once
 
+#include "joint/direction.h"
 #include "joint/us_coefficients.h"
 #include "quantity/quantity.h"
 
@@ -28,5 +29,6 @@ Force pullThroughUs(SpecificGravityOvenDry gravity, Length head, Length thicknes
 /// Lateral Z' and axial W' loaded together, the load at this angle to the wood's surface: the size
 /// of load that is just carried (NDS 12.4.1). Either may be nil.
 Force combinedUs(Force lateral, Force axial, Angle toSurface);
+Force combinedUs(Force lateral, Force axial, const Direction& toSurface);
 
 }  // namespace fayline

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "joint/direction.h"
 #include "joint/us_coefficients.h"
 #include "quantity/quantity.h"
 
@@ -25,9 +26,12 @@ DowelBearing dowelBearingPair(SpecificGravityOvenDry gravity, Length nominal,
                               BearingRounding rounding = BearingRounding::none,
                               const UsCoefficients& coefficients = usPublished);
 
+Stress dowelBearingUs(SpecificGravityOvenDry gravity, Length nominal, const Direction& toGrain);
+
 /// Hankinson's formula: what a property worth `along` with the grain and `across` over it is worth
 /// at an angle (NDS appendix J).
 Stress hankinson(Stress along, Stress across, Angle toGrain);
+Stress hankinson(Stress along, Stress across, const Direction& toGrain);
 
 /// Divisors from yield to reference load for the three families of modes.
 struct UsReduction {
