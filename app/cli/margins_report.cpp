@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <map>
 #include <nlohmann/json.hpp>
 
 #include "json.h"
@@ -97,6 +98,15 @@ std::string twoDigits(double value) {
     return {text.data(), end.ptr};
 }
 
+/// What lies outside the range of a formula, each rule once with the number of checks it touches.
+std::map<std::string, int> outsideOnce(const Results& results) {
+    std::map<std::string, int> rules;
+    for (const Check* check : results.worstFirst) {
+        for (const std::string& says : check->outside) ++rules[says];
+    }
+    return rules;
+}
+
 std::string countsLine(const Results& results) {
     std::map<Status, int> counts;
     for (const Check* check : results.worstFirst) ++counts[check->status];
@@ -119,6 +129,9 @@ std::string marginsJson(const Session& session) {
     json["stations"] = stationsJson(results);
     json["checks"] = Json::array();
     for (const Check* check : results.worstFirst) json["checks"].push_back(checkJson(*check));
+    json["outside"] = Json::array();
+    for (const auto& [says, checks] : outsideOnce(results))
+        json["outside"].push_back({{"says", says}, {"checks", checks}});
     json["missing"] = missingJson(results);
     addCautions(json, &results);
     return jsonText(json);
@@ -191,6 +204,11 @@ std::string marginsText(const Session& session) {
         text += "and " + std::to_string(shown - most) +
                 " more that hold better; --csv and --json list every one\n";
     }
+    const auto outside = outsideOnce(results);
+    if (!outside.empty()) text += "\nOutside the range of a formula, each rule once:\n";
+    for (const auto& [says, checks] : outside)
+        text += "  " + says + " (" + std::to_string(checks) +
+                (checks == 1 ? " check)\n" : " checks)\n");
     if (!results.cases.empty()) text += "\nEquilibrium, what is left over of each case:\n";
     for (const auto& loads : results.cases) {
         text += "  " + padded(std::string(nameOf(loads->loadCase)), 22) +

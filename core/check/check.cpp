@@ -60,9 +60,10 @@ Check compare(Force demand, const LimitState& state, double target) {
     check.soft = state.soft;
     check.clause = clauseOf(state);
     check.standing = state.standing;
-    check.outside = textsOf(state.outside);
+    check.outside = sentencesOf(state.outside);
     if (demand.si() <= 0) {
         check.status = Status::unloaded;
+        check.why = "this case does not load it";
         return check;
     }
     check.margin = state.working / demand;

@@ -22,6 +22,15 @@ void rangeNotes(const Prepared& prepared, std::vector<Remark>& outside) {
     if (prepared.last().given->endGrain) outside.push_back({Rule::endGrainAxis, -1, {}, {}, 0.0});
 }
 
+/// n^0.9 of n screws drawn out together, for each (8.41).
+double drawnShare(const Prepared& prepared) {
+    const Joint& joint = *prepared.joint;
+    const int count = joint.group ? static_cast<int>(joint.group->places.size())
+                      : joint.row ? joint.row->count
+                                  : 1;
+    return count <= 1 ? 1.0 : effectiveAxial(count) / count;
+}
+
 void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& result,
                 JointTraces* traces) {
     if (!prepared.pointed) return;
@@ -44,7 +53,7 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
     state.basis = Basis::ec5;
     state.reference = screwWithdrawalEc5(*last.density, prepared.nominal, prepared.thread, axis);
     if (found.holds.si() > 0.0) found.referencePerLength = state.reference / found.holds;
-    state.working = state.reference * ec5Share(prepared);
+    state.working = state.reference * drawnShare(prepared) * ec5Share(prepared);
     state.apart = bands.withdrawalApart;
     state.soft = false;
     state.standing = std::max(Standing::fromMemory, last.densityStanding);
@@ -59,6 +68,8 @@ void withdrawal(const Prepared& prepared, const Bands& bands, BasisResult& resul
         explainHold(prepared, trace);
         trace.lines.push_back({"F_ax,Rk", "characteristic withdrawal", state.reference,
                                std::string(state.clause), Standing::fromMemory});
+        trace.lines.push_back({"n_ef/n", "screws drawn out together", drawnShare(prepared),
+                               "EN 1995-1-1 8.41", Standing::read});
         explainEc5Factors(prepared, trace);
         trace.lines.push_back({"R_d", "design load along it", state.working, "", std::nullopt});
     }

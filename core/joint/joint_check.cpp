@@ -26,12 +26,12 @@ template <typename T>
 std::optional<Problem> gravityProblem(const char* where, const std::optional<Figure<T>>& gravity) {
     if (!gravity || (gravity->value.value >= 0.05 && gravity->value.value <= 1.5))
         return std::nullopt;
-    return problem(where, "is " + std::to_string(gravity->value.value), "0.05 to 1.5");
+    return problem(where, "is " + rounded(gravity->value.value, 3), "0.05 to 1.5");
 }
 
 std::optional<Problem> memberProblem(const JointMember& member, bool outer) {
     if (auto wrong = sizeProblem("thickness", member.thickness, metres(3))) return wrong;
-    if (member.counterbore.si() < 0.0 || member.counterbore >= member.thickness) {
+    if (!(member.counterbore.si() >= 0.0 && member.counterbore < member.thickness)) {
         return problem(
             "counterbore", "is " + millimetreText(member.counterbore),
             "0 or more and less than the thickness, " + millimetreText(member.thickness));
@@ -39,14 +39,14 @@ std::optional<Problem> memberProblem(const JointMember& member, bool outer) {
     if (!outer && member.counterbore.si() > 0.0)
         return problem("counterbore", "stands on a member between others",
                        "only the first and the last member");
-    if (member.gap.si() < 0.0 || member.gap > metres(0.1)) {
+    if (!(member.gap.si() >= 0.0 && member.gap <= metres(0.1))) {
         return problem("gap", "is " + millimetreText(member.gap), "0 to 100 mm");
     }
     if (member.width) {
         if (auto wrong = sizeProblem("width", *member.width, metres(3))) return wrong;
     }
     if (member.grainSlope && !(*member.grainSlope >= 0.5 && *member.grainSlope <= 1000.0))
-        return problem("grain_slope", "is 1 in " + std::to_string(*member.grainSlope),
+        return problem("grain_slope", "is 1 in " + rounded(*member.grainSlope, 3),
                        "1 in 0.5 to 1 in 1000");
     const double degrees = member.grain.inDegrees();
     if (!(degrees >= 0.0 && degrees <= 90.0))
@@ -83,6 +83,30 @@ std::optional<Problem> driven(const Joint& joint) {
                        "is " + millimetreText(joint.members.back().counterbore),
                        "0 where the point ends in the member");
     }
+    return std::nullopt;
+}
+
+/// A strength that is no figure, nil or below.
+std::optional<Problem> strengthProblem(const char* where,
+                                       const std::optional<Figure<Stress>>& strength) {
+    if (!strength || (isFinite(strength->value) && strength->value.si() > 0.0)) return std::nullopt;
+    return problem(where, "is no strength", "more than 0");
+}
+
+std::optional<Problem> metalProblem(const JointFastener& fastener) {
+    const FastenerMetal& metal = fastener.metal;
+    const std::pair<const char*, const std::optional<Figure<Stress>>*> strengths[] = {
+        {"fastener.yield", &metal.yield},
+        {"fastener.ultimate", &metal.ultimate},
+        {"fastener.shear", &metal.shear},
+        {"fastener.bending_yield", &metal.bendingYield},
+        {"fastener.nut_shear", &fastener.nutShear}};
+    for (const auto& [where, strength] : strengths) {
+        if (auto wrong = strengthProblem(where, *strength)) return wrong;
+    }
+    if (!(fastener.corrosion.si() >= 0.0 && fastener.corrosion <= metres(0.1)))
+        return problem("fastener.corrosion", "is " + millimetreText(fastener.corrosion),
+                       "0 to 100 mm");
     return std::nullopt;
 }
 
@@ -150,7 +174,7 @@ std::optional<Problem> fastenerProblem(const Joint& joint) {
                        "No. 0 to No. 30");
     const ScrewShape shape = screwShape(fastener);
     if (auto wrong = sizeProblem("fastener.diameter", shape.body.value, metres(0.1))) return wrong;
-    if (fastener.root && (fastener.root->si() <= 0.0 || *fastener.root > shape.body.value)) {
+    if (fastener.root && !(fastener.root->si() > 0.0 && *fastener.root <= shape.body.value)) {
         return problem("fastener.root", "is " + millimetreText(*fastener.root),
                        "more than 0 and at most the body, " + millimetreText(shape.body.value));
     }
@@ -160,14 +184,15 @@ std::optional<Problem> fastenerProblem(const Joint& joint) {
         if (auto wrong = driven(joint)) return wrong;
     }
     if (fastener.threadLength &&
-        (fastener.threadLength->si() < 0.0 || *fastener.threadLength > fastener.length) &&
+        !(fastener.threadLength->si() >= 0.0 && *fastener.threadLength <= fastener.length) &&
         fastener.kind == FastenerKind::woodScrew) {
         return problem("fastener.thread_length", "is " + millimetreText(*fastener.threadLength),
                        "0 to the length, " + millimetreText(fastener.length));
     }
     if (auto wrong = optionalSizes(fastener)) return wrong;
+    if (auto wrong = metalProblem(fastener)) return wrong;
     if (!(fastener.metal.factor >= 1.0 && fastener.metal.factor <= 100.0))
-        return problem("fastener.metal_factor", "is " + std::to_string(fastener.metal.factor),
+        return problem("fastener.metal_factor", "is " + rounded(fastener.metal.factor, 3),
                        "1 to 100");
     return std::nullopt;
 }
@@ -194,7 +219,9 @@ std::optional<Problem> problemOf(const Joint& joint) {
     if (joint.group) {
         if (auto wrong = groupProblem(*joint.group)) return wrong;
     }
-    if (joint.load && joint.load->lateral.si() < 0.0)
+    if (joint.load && !isFinite(joint.load->axial))
+        return problem("load.axial", "is not a load", "a plain figure");
+    if (joint.load && !(joint.load->lateral.si() >= 0.0 && isFinite(joint.load->lateral)))
         return problem("load.lateral",
                        "is " + displayForce(joint.load->lateral, UnitSystem::millimetres),
                        "0 or more");

@@ -12,16 +12,19 @@ struct Words {
     Rule rule;
     std::string_view name;
     std::string_view says;
+    std::string_view plainly = {};  ///< without figures, where `says` has some
 };
 
 // {has}, {needs}, {ratio} and {member} are filled in.
 constexpr std::array<Words, 33> all{{
     {Rule::shorterThanTheCode, "shorter_than_the_code",
      "traditional, shorter than the code: {has} where the code wants {needs}; worked with its true "
-     "length"},
+     "length",
+     "traditional, shorter than the code wants; worked with its true length"},
     {Rule::gravityOutside, "gravity_outside",
      "specific gravity {ratio} of the {member} timber lies outside the 0.31 to 0.73 the bearing "
-     "strengths are published for"},
+     "strengths are published for",
+     "specific gravity outside the 0.31 to 0.73 the bearing strengths are published for"},
     {Rule::rivetNotCovered, "rivet_not_covered",
      "yield theory extended: no standard covers rivets on roves; under Eurocode 5 worked as a "
      "smooth nail in a bored hole"},
@@ -55,9 +58,11 @@ constexpr std::array<Words, 33> all{{
     {Rule::combinedExtended, "combined_extended",
      "loads together: the code gives this rule for screws and nails; extended"},
     {Rule::screwDiameterOutside, "screw_diameter_outside",
-     "diameter {has} outside the 6 to 12 mm the formula was made for"},
+     "diameter {has} outside the 6 to 12 mm the formula was made for",
+     "diameter outside the 6 to 12 mm the formula was made for"},
     {Rule::screwRootOutside, "screw_root_outside",
-     "root {ratio} of the diameter, outside the 0.60 to 0.75 the formula was made for"},
+     "root {ratio} of the diameter, outside the 0.60 to 0.75 the formula was made for",
+     "root outside the 0.60 to 0.75 of the diameter the formula was made for"},
     {Rule::gapNotInTheCode, "gap_not_in_the_code",
      "Eurocode 5 knows no gap between members: reduced as the general dowel equations reduce it"},
     {Rule::washerMayDish, "washer_may_dish",
@@ -83,7 +88,8 @@ constexpr std::array<Words, 33> all{{
     {Rule::slopeOfGrain, "slope_of_grain",
      "grain slopes more than 1 in 6: the strength ratios are published up to that"},
     {Rule::slantNotCredited, "slant_not_credited",
-     "driven at a slant of {ratio}°: no strength is credited for it, none is published"},
+     "driven at a slant of {ratio}°: no strength is credited for it, none is published",
+     "driven at a slant: no strength is credited for it, none is published"},
 }};
 
 const Words& wordsFor(Rule rule) {
@@ -107,6 +113,11 @@ std::string_view nameOf(Rule rule) {
     return wordsFor(rule).name;
 }
 
+std::string_view sentenceOf(Rule rule) {
+    const Words& words = wordsFor(rule);
+    return words.plainly.empty() ? words.says : words.plainly;
+}
+
 std::string textOf(const Remark& remark) {
     std::string text(wordsFor(remark.rule).says);
     if (text.find('{') == std::string::npos) return text;
@@ -121,6 +132,13 @@ std::vector<std::string> textsOf(const std::vector<Remark>& remarks) {
     std::vector<std::string> texts;
     texts.reserve(remarks.size());
     for (const Remark& remark : remarks) texts.push_back(textOf(remark));
+    return texts;
+}
+
+std::vector<std::string> sentencesOf(const std::vector<Remark>& remarks) {
+    std::vector<std::string> texts;
+    texts.reserve(remarks.size());
+    for (const Remark& remark : remarks) texts.emplace_back(sentenceOf(remark.rule));
     return texts;
 }
 

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
+#include <filesystem>
 #include <nlohmann/json.hpp>
 #include <regex>
 
@@ -442,6 +444,35 @@ TEST(Joint, FourStatesOfMoistureAndTheOneThatGoverns) {
     for (const Json& row : json["moisture"]["limit_states"]) {
         EXPECT_EQ(row["governs"], "afloat") << row;
         EXPECT_LT(row["working_N"][2], row["working_N"][3]) << row;
+    }
+}
+
+TEST(Joint, CommasForPointsChangeNothing) {
+    const Folder folder;
+    folder.write("screw.json", good);
+    folder.write("bolt.json", bolted);
+    folder.write("bad.json", replaced(good, "\"grain\": 90", "\"specific_gravity\": 680.5"));
+    const auto everything = [&](const Words& environment) {
+        std::string all;
+        for (const char* file : {"screw.json", "bolt.json", "bad.json"}) {
+            for (const Words& words : {Words{"joint", file}, Words{"joint", file, "--json"}}) {
+                const Ran ran = runFayline(folder, words, environment);
+                all += ran.out + ran.err;
+            }
+        }
+        return all;
+    };
+    const std::string expected = everything({"LC_ALL=C"});
+    EXPECT_NE(expected.find("680.5"), std::string::npos);
+    const std::string locales = folder / "locales";
+    std::filesystem::create_directory(locales);
+    for (const std::string name : {"de_DE", "tr_TR"}) {
+        const std::string command = "localedef -i " + name + " -f UTF-8 '" + locales + "/" + name +
+                                    ".UTF-8' >'" + locales + "/log' 2>&1";
+        if (std::system(command.c_str()) != 0)
+            GTEST_SKIP() << "no such locale can be made here (package locales)";
+        const Words other{"LOCPATH=" + locales, "LC_ALL=" + name + ".UTF-8"};
+        EXPECT_EQ(everything(other), expected) << name;
     }
 }
 

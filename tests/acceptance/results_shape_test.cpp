@@ -83,7 +83,8 @@ TEST_F(Demo, MarginsHaveEveryKeyOfTheContract) {
     EXPECT_EQ(headMismatch(json, "fayline.margins/1", true), "");
     EXPECT_EQ(mismatch(json, withHead("basis: text, cases: [" + caseShape + "], stations: [" +
                                       stationShape + "], checks: [" + checkShape +
-                                      "], missing: [{what: text, says: text}]")),
+                                      "], outside: [{says: text, checks: int}], "
+                                      "missing: [{what: text, says: text}]")),
               "");
     EXPECT_EQ(json["project"], "Hollin");
     EXPECT_EQ(json["cases"].size(), 15U);

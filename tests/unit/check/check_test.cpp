@@ -34,6 +34,7 @@ TEST(Compare, NilDemandIsUnloadedWithoutMargin) {
     const Check check = compare(Force{}, carrying(1000), 1.5);
     EXPECT_EQ(check.status, Status::unloaded);
     EXPECT_FALSE(check.margin);
+    EXPECT_FALSE(check.why.empty());
 }
 
 TEST(Compare, OutsideTheRangeIsNeverOk) {

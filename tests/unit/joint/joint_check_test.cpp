@@ -84,6 +84,54 @@ TEST(JointCheck, EachSlipIsNamedByItsPlace) {
     EXPECT_EQ(refused(joint), "row.spacing");
 }
 
+// What is no number is refused wherever it stands, and so is what no timber or metal can have.
+TEST(JointCheck, NoFigureSlipsThrough) {
+    const double nan = std::numeric_limits<double>::quiet_NaN();
+    const double huge = std::numeric_limits<double>::infinity();
+    for (const double bad : {nan, huge, -1.0}) {
+        SCOPED_TRACE(bad);
+        const auto with = [&](Joint joint, auto change) {
+            change(joint);
+            return refused(joint);
+        };
+        EXPECT_EQ(with(plankScrew(), [&](Joint& j) { j.members[0].counterbore = metres(bad); }),
+                  "members[0].counterbore");
+        EXPECT_EQ(with(plankScrew(), [&](Joint& j) { j.members[0].gap = metres(bad); }),
+                  "members[0].gap");
+        EXPECT_EQ(with(plankScrew(), [&](Joint& j) { j.members[0].width = metres(bad); }),
+                  "members[0].width");
+        EXPECT_EQ(with(plankScrew(), [&](Joint& j) { j.fastener.length = metres(bad); }),
+                  "fastener.length");
+        EXPECT_EQ(with(plankScrew(), [&](Joint& j) { j.fastener.root = metres(bad); }),
+                  "fastener.root");
+        EXPECT_EQ(with(plankScrew(), [&](Joint& j) { j.fastener.threadLength = metres(bad); }),
+                  "fastener.thread_length");
+        EXPECT_EQ(with(plankScrew(), [&](Joint& j) { j.fastener.screwHole.pilot = metres(bad); }),
+                  "hole.pilot");
+        EXPECT_EQ(with(plankScrew(),
+                       [&](Joint& j) {
+                           j.load = JointLoad{newtons(bad), {}};
+                       }),
+                  "load.lateral");
+        EXPECT_EQ(with(through(2), [&](Joint& j) { j.fastener.nutHeight = metres(bad); }),
+                  "fastener.nut_height");
+        EXPECT_EQ(with(through(2), [&](Joint& j) { j.fastener.corrosion = metres(bad); }),
+                  "fastener.corrosion");
+        EXPECT_EQ(with(through(2), [&](Joint& j) { j.fastener.metal.yield->value = ksi(bad); }),
+                  "fastener.yield");
+        EXPECT_EQ(with(through(2), [&](Joint& j) { j.fastener.slant = Angle::degrees(bad); }),
+                  "fastener.slant");
+        EXPECT_EQ(with(through(2), [&](Joint& j) { j.members[1].grainSlope = bad; }),
+                  "members[1].grain_slope");
+    }
+    Joint joint = through(2);
+    joint.load = JointLoad{newtons(1), newtons(nan)};
+    EXPECT_EQ(refused(joint), "load.axial");
+    joint = through(2);
+    joint.group = JointGroup{{{}, {metres(nan), {}}}, {}, {}};
+    EXPECT_EQ(refused(joint), "group.places[1]");
+}
+
 TEST(JointCheck, SentenceSaysWhatIsAllowed) {
     Joint joint = plankScrew();
     joint.members[0].grain = Angle::degrees(120);

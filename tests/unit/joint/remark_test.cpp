@@ -18,6 +18,8 @@ TEST(Remark, EveryRuleHasANameAndASentenceOfItsOwn) {
         EXPECT_TRUE(names.insert(std::string(nameOf(remark.rule))).second) << i;
         EXPECT_TRUE(texts.insert(textOf(remark)).second) << i;
         EXPECT_EQ(textOf(remark).find('{'), std::string::npos) << textOf(remark);
+        EXPECT_EQ(sentenceOf(remark.rule).find('{'), std::string_view::npos)
+            << sentenceOf(remark.rule);
     }
 }
 

@@ -326,3 +326,13 @@ TEST(WorkJoint, WorkingsEndInTheResult) {
                             [](const TraceLine& line) { return line.symbol == "F_e"; }),
               2);
 }
+
+// EN 1995-1-1 8.41: four screws drawn out together are worth 4^0.9.
+TEST(WorkJoint, ScrewsDrawnOutTogetherAreWorthLess) {
+    Joint joint = plankScrew();
+    const Force alone = work(joint).ec5.withdrawal->state.working;
+    joint.row = JointRow{4, inches(2), std::nullopt, std::nullopt};
+    EXPECT_NEAR(work(joint).ec5.withdrawal->state.working / alone, std::pow(4.0, -0.1), 1e-12);
+    EXPECT_EQ(work(joint).us.withdrawal->state.working,
+              work(plankScrew()).us.withdrawal->state.working);
+}

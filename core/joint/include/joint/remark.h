@@ -49,6 +49,9 @@ enum class Rule {
 /// "shorter_than_the_code": what rolls like remarks up.
 std::string_view nameOf(Rule rule);
 
+/// The rule in plain words without any figures: the same for every check it touches.
+std::string_view sentenceOf(Rule rule);
+
 /// One such reason with its figures.
 struct Remark {
     Rule rule = Rule::shorterThanTheCode;
@@ -61,6 +64,8 @@ struct Remark {
 /// The sentence, in plain words.
 std::string textOf(const Remark& remark);
 std::vector<std::string> textsOf(const std::vector<Remark>& remarks);
+/// Each rule's sentence, without figures.
+std::vector<std::string> sentencesOf(const std::vector<Remark>& remarks);
 
 /// Adds a remark unless its rule stands there already.
 void addOnce(std::vector<Remark>& remarks, const Remark& remark);
