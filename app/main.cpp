@@ -5,6 +5,7 @@
 
 #include "cli.h"
 #include "new_project.h"
+#include "record_files.h"
 #include "session.h"
 
 #ifdef FAYLINE_HAS_WINDOW
@@ -57,6 +58,13 @@ int openWindow(int argc, char** argv, const std::vector<std::string>& words) {
         return cli::stepsFromOffsetsFile(path, *known);
     };
     services.demo = [known = services.catalogue] { return cli::demoSteps(*known, true); };
+    services.readJoint = [known = services.catalogue](
+                             const std::string& text,
+                             const std::string& name) -> ResultAll<NamedJoint> {
+        const auto read = cli::readJointText(text, name, *known);
+        if (!read) return tl::unexpected(read.error());
+        return cli::namedJoint(*read);
+    };
     const auto file =
         words.empty() ? std::nullopt : std::optional(QString::fromStdString(words.front()));
     return runWindow(application, file, std::move(services));
@@ -87,8 +95,9 @@ int main(int argc, char** argv) {
     if (cli::isCommandLine(words) || words.size() > 1 ||
         (words.size() == 1 && !namesAFile(words.front()))) {
 #ifdef FAYLINE_HAS_WINDOW
-        // Sheets are painted, with fonts but without a display.
-        if (!words.empty() && words.front() == "sheets") {
+        // Sheets and records are painted, with fonts but without a display.
+        if (!words.empty() &&
+            (words.front() == "sheets" || words.front() == "record" || words.front() == "joint")) {
             qputenv("QT_QPA_PLATFORM", "offscreen");
             qInstallMessageHandler(quiet);
             const QGuiApplication application(argc, argv);

@@ -8,6 +8,7 @@
 #include "new_project.h"
 #include "project/decide.h"
 #include "quantity/text.h"
+#include "record_files.h"
 #include "reports.h"
 #include "session.h"
 #include "sheets_files.h"
@@ -135,8 +136,21 @@ Done sheets(const Arguments& arguments, std::ostream& out, std::ostream& err,
 Done joint(const Arguments& arguments, std::ostream& out, std::ostream&) {
     const auto catalogue = catalogueOrProblems();
     if (!catalogue) return tl::unexpected(catalogue.error());
+    if (!arguments.has("--record") && arguments.has("--paper"))
+        return failed({"option.together", "--paper", "there is nothing to print it on",
+                       "--record FILE beside it"});
+    if (arguments.has("--record") && arguments.has("--json"))
+        return failed({"option.together", "--json", "it stands beside --record", "one of the two"});
     const auto file = readJointFile(arguments.operands[0], *catalogue);
     if (!file) return tl::unexpected(file.error());
+    if (arguments.has("--record")) {
+        const auto to = wanted(arguments, "--record");
+        if (!to) return failed(to.error());
+        const auto text = writeJointRecord(*file, arguments.operands[0],
+                                           {*to, arguments.value("--paper").value_or(""), ""}, pdf);
+        if (!text) return failed(text.error());
+        return printed(*text, out);
+    }
     const auto result = workJoint(file->joint);
     if (!result) return failed(result.error());
     const auto moisture = moistureRows(file->joint, file->zone);
@@ -144,6 +158,23 @@ Done joint(const Arguments& arguments, std::ostream& out, std::ostream&) {
     return printed(arguments.has("--json") ? jointJson(*file, *result, *moisture)
                                            : jointText(*file, *result, *moisture),
                    out);
+}
+
+Done record(const Arguments& arguments, std::ostream& out, std::ostream& err,
+            const PdfWriter& pdf) {
+    if (arguments.has("--station") && arguments.has("--all"))
+        return failed({"option.together", "--all", "it stands beside --station", "one of the two"});
+    for (const char* option : {"--station", "--to"}) {
+        if (!arguments.has(option)) continue;
+        if (const auto given = wanted(arguments, option); !given) return failed(given.error());
+    }
+    return show(arguments, out, err, [&](const Session& s) {
+        return writeRecord(
+            s,
+            {arguments.value("--to").value_or(""), arguments.value("--paper").value_or(""),
+             arguments.value("--station").value_or("")},
+            pdf);
+    });
 }
 
 Done journal(const Arguments& arguments, std::ostream& out, std::ostream& err) {
@@ -272,8 +303,25 @@ const std::vector<Command>& commands() {
            {"--frames", true, "only these frames and their floors, like 8-10"}},
           "print the drilling sheets, one PDF each, and sheets.csv that lists them"},
          sheets},
-        {{"joint", "FILE", 1, 1, {json}, "one joint, from a JSON file: every way it can let go"},
-         quiet(joint)},
+        {{"record",
+          "FILE [--to OUT.pdf]",
+          1,
+          1,
+          {{"--station", true, "only this frame and what stands at it, like F8"},
+           {"--all", false, "the whole hull; so it is when no station is named"},
+           {"--to", true, "the .pdf or .txt to write; not given: text to standard output"},
+           {"--paper", true, "a4 or letter; not given: a4"}},
+          "the calculation record: every working, to be checked by hand"},
+         record},
+        {{"joint",
+          "FILE",
+          1,
+          1,
+          {json,
+           {"--record", true, "the .pdf or .txt to write the calculation record to"},
+           {"--paper", true, "a4 or letter; not given: a4"}},
+          "one joint, from a JSON file: every way it can let go"},
+         joint},
         {{"decide",
           "FILE WHAT=VALUE…",
           2,

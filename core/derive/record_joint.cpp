@@ -118,8 +118,9 @@ void addGeometry(std::vector<record::Block>& blocks, const NamedJoint& joint,
     table.heads = {"size", "", "has", "needs", "standing", "says"};
     for (const GeometryFinding& finding : result.geometry) {
         table.rows.push_back({plainName(std::string(finding.what)), finding.met ? "ok" : "SHORT",
-                              size(finding.has, joint.units), size(finding.needs, joint.units),
-                              finding.says()});
+                              size(finding.has, joint.units),
+                              (finding.atMost ? "at most " : "") + size(finding.needs, joint.units),
+                              standing(finding.standing), finding.says()});
         table.heavy.push_back(!finding.met);
     }
     blocks.emplace_back(record::Heading{2, "Sizes"});

@@ -224,7 +224,7 @@ void MarginsModel::follow(Line& line, std::vector<MarginEntry> entries) {
     drop(line, entries);
     std::size_t inOrder = 0;
     for (std::size_t i = 0; i < entries.size() && inOrder < line.below.size(); ++i)
-        inOrder += line.below[inOrder]->entry.key == entries[i].key ? 1 : 0;
+        inOrder += line.below[inOrder]->entry.key == entries[i].key ? 1U : 0U;
     if (line.parent == nullptr && entries.size() - inOrder > mostMoves) {
         beginResetModel();
         line.below.clear();

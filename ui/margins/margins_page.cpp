@@ -1,8 +1,10 @@
 #include "margins/margins_page.h"
 
 #include <QDataStream>
+#include <QHBoxLayout>
 #include <QIODevice>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -114,8 +116,29 @@ void MarginsPage::layOut() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(12, 12, 12, 8);
     layout->setSpacing(8);
+    auto* record = new QPushButton(tr("Calculation &record"));
+    record->setToolTip(tr("Everything needed to check the margins by hand"));
+    auto* records = new QMenu(record);
+    records->addAction(tr("Of the &whole hull…"), this, [this] { emit recordWanted({}); });
+    QAction* here = records->addAction(tr("Of this &station…"), this,
+                                       [this] { emit recordWanted(chosenFrame()); });
+    connect(records, &QMenu::aboutToShow, this, [this, here] {
+        here->setEnabled(!chosenFrame().isEmpty());
+        here->setText(chosenFrame().isEmpty() ? tr("Of this &station…")
+                                              : tr("Of &station %1…").arg(chosenFrame()));
+    });
+    record->setMenu(records);
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(caution, 1);
+    foot->addWidget(record);
     layout->addWidget(upright_, 1);
-    layout->addWidget(caution);
+    layout->addLayout(foot);
+}
+
+/// The frame of the chosen line; empty where it has none.
+QString MarginsPage::chosenFrame() const {
+    const QModelIndex at = table_->currentIndex();
+    return at.isValid() ? asText(model_->check(at).frame) : QString();
 }
 
 void MarginsPage::connectParts() {

@@ -39,6 +39,21 @@ void paintPage(QPainter& painter, const SheetPage& page, double perMm) {
     paintDrawing(painter, page.drawing, PaintMap{perMm, {}}, printStyle());
 }
 
+bool paintSheet(QPagedPaintDevice& printer, int printerDotsPerInch, const Sheet& sheet) {
+    if (sheet.pages.empty()) return false;
+    printer.setPageSize(pageSizeOf(sheet.pages.front().drawing));
+    printer.setPageMargins(QMarginsF(0.0, 0.0, 0.0, 0.0), QPageLayout::Millimeter);
+    QPainter painter;
+    if (!painter.begin(&printer)) return false;
+    bool first = true;
+    for (const SheetPage& page : sheet.pages) {
+        if (!first && !printer.newPage()) return false;
+        first = false;
+        paintPage(painter, page, printerDotsPerInch / millimetresPerInch);
+    }
+    return painter.end();
+}
+
 Result<void> writePdf(const QString& path, const std::vector<const SheetPage*>& pages,
                       const QString& title) {
     if (pages.empty())

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "bench/bench_page.h"
 #include "forms/hull_page.h"
 #include "margins/margins_page.h"
 #include "metal/metal_page.h"
@@ -54,7 +55,8 @@ MainWindow::MainWindow(WindowServices services, Settings& settings, Theme& theme
       margins_(new MarginsPage(desk_)),
       sheets_(new SheetsPage(desk_, asText(services_.program))),
       metal_(new MetalPage(desk_)),
-      pages_{hull_, stations_, margins_, sheets_, metal_} {
+      bench_(new BenchPage(desk_, {services_.catalogue, services_.readJoint, services_.program})),
+      pages_{hull_, stations_, margins_, sheets_, metal_, bench_} {
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
     layOut();
@@ -65,6 +67,7 @@ MainWindow::MainWindow(WindowServices services, Settings& settings, Theme& theme
     stations_->arrange(settings_.arrangement(QStringLiteral("stations")));
     margins_->arrange(settings_.arrangement(QStringLiteral("margins")));
     sheets_->arrange(settings_.arrangement(QStringLiteral("sheets")));
+    bench_->arrange(settings_.arrangement(QStringLiteral("bench")));
     projectChanged();
 }
 
@@ -76,6 +79,7 @@ void MainWindow::layOut() {
     rail_->addPage(tr("Margins"), Rail::Sign::margins);
     rail_->addPage(tr("Sheets"), Rail::Sign::sheets);
     rail_->addPage(tr("Metal"), Rail::Sign::metal);
+    rail_->addPage(tr("One joint"), Rail::Sign::bench, false);
     stack_->addWidget(start_);
     for (Page* each : pages_) stack_->addWidget(each);
     auto* middle = new QWidget;
@@ -125,6 +129,10 @@ void MainWindow::connectParts() {
     const auto say = [this](const QString& says) { notice_->showNotice(says); };
     connect(sheets_, &SheetsPage::done, this, say);
     connect(metal_, &MetalPage::done, this, say);
+    connect(bench_, &BenchPage::done, this, say);
+    connect(bench_, &BenchPage::cautionsWanted, this, &MainWindow::showCautions);
+    connect(bench_, &BenchPage::historyChanged, this, &MainWindow::refreshActions);
+    connect(margins_, &MarginsPage::recordWanted, this, &MainWindow::askAndSaveRecord);
     connect(stations_, &StationsPage::cautionsWanted, this, &MainWindow::showCautions);
     connect(margins_, &MarginsPage::cautionsWanted, this, &MainWindow::showCautions);
     connect(sheets_, &SheetsPage::cautionsWanted, this, &MainWindow::showCautions);
@@ -150,7 +158,7 @@ void MainWindow::settlePages() {
 }
 
 void MainWindow::showPage(PageNumber number) {
-    if (!desk_.isOpen()) return;
+    if (!desk_.isOpen() && number != benchPage) return;
     stack_->setCurrentWidget(pages_[static_cast<std::size_t>(number)]);
     rail_->choose(number);
     page()->setFocus(Qt::OtherFocusReason);
@@ -219,6 +227,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     settings_.setArrangement(QStringLiteral("stations"), stations_->arrangement());
     settings_.setArrangement(QStringLiteral("margins"), margins_->arrangement());
     settings_.setArrangement(QStringLiteral("sheets"), sheets_->arrangement());
+    settings_.setArrangement(QStringLiteral("bench"), bench_->arrangement());
     desk_.close();
     event->accept();
 }

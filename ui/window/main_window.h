@@ -14,6 +14,7 @@ class QStackedWidget;
 
 namespace fayline {
 
+class BenchPage;
 class HullPage;
 class MarginsPage;
 class MetalPage;
@@ -29,7 +30,7 @@ class MainWindow : public QMainWindow {
     Q_OBJECT
 
   public:
-    enum PageNumber { hullPage, stationsPage, marginsPage, sheetsPage, metalPage };
+    enum PageNumber { hullPage, stationsPage, marginsPage, sheetsPage, metalPage, benchPage };
 
     MainWindow(WindowServices services, Settings& settings, Theme& theme,
                QWidget* parent = nullptr);
@@ -40,6 +41,8 @@ class MainWindow : public QMainWindow {
     /// Makes a project at a path from steps, or says why not.
     bool createFile(const QString& path, const ResultAll<std::vector<Step>>& steps);
     void showPage(PageNumber page);
+    /// Writes the calculation record of a frame, or with no frame of the whole hull.
+    bool saveRecord(const QString& frame, const QString& path);
 
     [[nodiscard]] Desk& desk() { return desk_; }
     [[nodiscard]] HullPage& hull() { return *hull_; }
@@ -47,6 +50,7 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] MarginsPage& margins() { return *margins_; }
     [[nodiscard]] SheetsPage& sheets() { return *sheets_; }
     [[nodiscard]] MetalPage& metal() { return *metal_; }
+    [[nodiscard]] BenchPage& bench() { return *bench_; }
     [[nodiscard]] NoticeBar& notice() { return *notice_; }
     [[nodiscard]] TopBar& topBar() { return *top_; }
     [[nodiscard]] const WindowServices& services() const { return services_; }
@@ -86,6 +90,7 @@ class MainWindow : public QMainWindow {
     void openRecent(const QString& path);
     void demo();
     void saveCopy();
+    void askAndSaveRecord(const QString& frame);
     void closeProject();
     bool letGo();
     QString askForNewFile(const QString& title, const QString& name);
@@ -116,6 +121,7 @@ class MainWindow : public QMainWindow {
     MarginsPage* margins_;
     SheetsPage* sheets_;
     MetalPage* metal_;
+    BenchPage* bench_;
     std::vector<Page*> pages_;  ///< in the order of the rail
     bool troubleShown_ = false;
 };

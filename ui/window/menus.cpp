@@ -4,6 +4,9 @@
 #include <QMenu>
 #include <QMenuBar>
 
+#include <QUndoStack>
+
+#include "bench/bench_page.h"
 #include "main_window.h"
 #include "notice_bar.h"
 #include "sheets/sheets_page.h"
@@ -84,6 +87,8 @@ void MainWindow::makeFileMenu() {
         showPage(sheetsPage);
         sheets_->askAndSaveAll();
     }));
+    needProject_.append(
+        add(menu, tr("Save calculation &record…"), {}, [this] { askAndSaveRecord({}); }));
     menu->addSeparator();
     needProject_.append(add(menu, tr("C&lose"), key("Ctrl+W"), [this] { closeProject(); }));
     menu->addSeparator();
@@ -157,6 +162,7 @@ void MainWindow::makeViewMenu() {
         add(menu, tr("&Margins"), key("Ctrl+3"), [this] { showPage(marginsPage); }));
     needProject_.append(add(menu, tr("Sh&eets"), key("Ctrl+4"), [this] { showPage(sheetsPage); }));
     needProject_.append(add(menu, tr("Met&al"), key("Ctrl+5"), [this] { showPage(metalPage); }));
+    add(menu, tr("One &joint"), key("Ctrl+6"), [this] { showPage(benchPage); });
     menu->addSeparator();
     makeColumnsMenu(menu);
     menu->addSeparator();
@@ -205,11 +211,19 @@ void MainWindow::makeHelpMenu() {
 
 void MainWindow::undo() {
     settlePages();
+    if (page() == bench_) {
+        bench_->history().undo();
+        return;
+    }
     if (const auto done = desk_.undo(); !done) notice_->showNotice(asText(done.error().line()));
 }
 
 void MainWindow::redo() {
     settlePages();
+    if (page() == bench_) {
+        bench_->history().redo();
+        return;
+    }
     if (const auto done = desk_.redo(); !done) notice_->showNotice(asText(done.error().line()));
 }
 
@@ -222,10 +236,20 @@ void MainWindow::refreshActions() {
         action->setData(title.isEmpty() ? QString() : words);
         action->setToolTip(words + QStringLiteral(" (%1)").arg(
                                        action->shortcut().toString(QKeySequence::NativeText)));
-        action->setEnabled(editable && !title.isEmpty());
+        action->setEnabled((editable || page() == bench_) && !title.isEmpty());
     };
-    name(undo_, tr("Undo"), desk_.undoTitle());
-    name(redo_, tr("Redo"), desk_.redoTitle());
+    // One joint has a history of its own; nothing done to it is a decision.
+    const bool joint = page() == bench_;
+    const auto titleOf = [](const QString& text, bool possible, const QString& otherwise) {
+        return !possible ? QString() : text.isEmpty() ? otherwise : text;
+    };
+    const QUndoStack& history = bench_->history();
+    name(
+        undo_, tr("Undo"),
+        joint ? titleOf(history.undoText(), history.canUndo(), tr("a change")) : desk_.undoTitle());
+    name(
+        redo_, tr("Redo"),
+        joint ? titleOf(history.redoText(), history.canRedo(), tr("a change")) : desk_.redoTitle());
     for (QAction* action : needProject_) action->setEnabled(open);
     const Page* front = page();
     for (const auto& [action, command] : pageCommands_)

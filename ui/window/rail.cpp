@@ -74,6 +74,18 @@ void boltSign(QPainterPath& path) {
     }
 }
 
+/// Two timbers and what goes through them.
+void jointSign(QPainterPath& path) {
+    path.addRect(3, 8, 7, 13);
+    path.addRect(14, 8, 7, 13);
+    path.moveTo(1, 14.5);
+    path.lineTo(23, 14.5);
+    path.moveTo(1, 11.5);
+    path.lineTo(1, 17.5);
+    path.moveTo(23, 12.5);
+    path.lineTo(23, 16.5);
+}
+
 QPainterPath signPath(Rail::Sign sign) {
     QPainterPath path;
     switch (sign) {
@@ -91,6 +103,9 @@ QPainterPath signPath(Rail::Sign sign) {
             break;
         case Rail::Sign::metal:
             boltSign(path);
+            break;
+        case Rail::Sign::bench:
+            jointSign(path);
             break;
     }
     return path;
@@ -154,11 +169,12 @@ Rail::Rail(QWidget* parent) : QFrame(parent) {
     setAccessibleName(tr("Pages"));
 }
 
-void Rail::addPage(const QString& name, Sign sign) {
+void Rail::addPage(const QString& name, Sign sign, bool needsHull) {
     auto* button = new RailButton(name, sign, this);
     const int page = static_cast<int>(pages_.size());
     static_cast<QVBoxLayout*>(layout())->insertWidget(page, button);
     pages_.push_back(button);
+    needHull_.push_back(needsHull);
     connect(button, &QAbstractButton::clicked, this, [this, page] { emit chosen(page); });
 }
 
@@ -167,7 +183,8 @@ void Rail::choose(int page) {
 }
 
 void Rail::setPagesEnabled(bool enabled) {
-    for (QAbstractButton* button : pages_) button->setEnabled(enabled);
+    for (std::size_t i = 0; i < pages_.size(); ++i)
+        pages_[i]->setEnabled(enabled || !needHull_[i]);
 }
 
 void Rail::paintEvent(QPaintEvent*) {

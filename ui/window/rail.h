@@ -11,11 +11,12 @@ class Rail : public QFrame {
     Q_OBJECT
 
   public:
-    enum class Sign { hull, stations, margins, sheets, metal };
+    enum class Sign { hull, stations, margins, sheets, metal, bench };
 
     explicit Rail(QWidget* parent = nullptr);
 
-    void addPage(const QString& name, Sign sign);
+    /// A page that needs a hull can be chosen only while one is open.
+    void addPage(const QString& name, Sign sign, bool needsHull = true);
     void choose(int page);
     void setPagesEnabled(bool enabled);
 
@@ -28,6 +29,7 @@ class Rail : public QFrame {
 
   private:
     std::vector<QAbstractButton*> pages_;
+    std::vector<bool> needHull_;
 };
 
 }  // namespace fayline

@@ -165,6 +165,13 @@ void otherChecks(Page& page, const Working& working) {
 
 }  // namespace
 
+QString traceHtml(const Trace& trace, UnitSystem units, const QPalette& palette) {
+    const Speech speech{units, Basis::us};
+    Page page(speech, palette);
+    figures(page, trace);
+    return page.body;
+}
+
 QString workingHtml(const Working& working, const Speech& speech, const QPalette& palette) {
     Page page(speech, palette);
     verdict(page, working.check);

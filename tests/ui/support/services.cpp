@@ -3,6 +3,7 @@
 #include <stdexcept>
 
 #include "new_project.h"
+#include "record_files.h"
 #include "session.h"
 #include "store/project_file.h"
 
@@ -34,6 +35,12 @@ WindowServices services() {
         return cli::stepsFromOffsetsFile(path, *catalogue());
     };
     given.demo = [] { return cli::demoSteps(*catalogue()); };
+    given.readJoint = [](const std::string& text,
+                         const std::string& name) -> ResultAll<NamedJoint> {
+        const auto read = cli::readJointText(text, name, *catalogue());
+        if (!read) return tl::unexpected(read.error());
+        return cli::namedJoint(*read);
+    };
     return given;
 }
 

@@ -44,6 +44,7 @@ int main(int argc, char** argv) {
         wish(QStringLiteral("shares"), QStringLiteral("margins"), {}, false, 2);
         wish(QStringLiteral("sheets"), QStringLiteral("sheets"), QStringLiteral("keel"), false);
         wish(QStringLiteral("metal"), QStringLiteral("metal"), {}, false);
+        wish(QStringLiteral("bench"), QStringLiteral("bench"), {}, false);
     }
     PictureWish start;
     start.picture = folder.filePath(QStringLiteral("start.png"));

@@ -54,9 +54,12 @@ class MarginsPage : public Page {
     void frameWanted(const QString& frame);
     void hullWanted(const QString& what);
     void cautionsWanted();
+    /// Of a frame; empty: of the whole hull.
+    void recordWanted(const QString& frame);
 
   private:
     void layOut();
+    [[nodiscard]] QString chosenFrame() const;
     void connectParts();
     void refresh();
     void chooseFirst();

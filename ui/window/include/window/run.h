@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "catalogue/catalogue.h"
+#include "derive/record.h"
 #include "project/step.h"
 #include "quantity/result.h"
 
@@ -27,6 +28,9 @@ struct WindowServices {
     std::function<ResultAll<std::vector<Step>>()> blank;
     std::function<ResultAll<std::vector<Step>>(const std::filesystem::path& offsets)> fromOffsets;
     std::function<ResultAll<std::vector<Step>>()> demo;
+    /// Reads the text of a joint file; `name` stands in what is wrong with it.
+    std::function<ResultAll<NamedJoint>(const std::string& text, const std::string& name)>
+        readJoint;
 };
 
 /// Shows the main window until it is closed; returns the program's exit code.

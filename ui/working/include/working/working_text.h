@@ -27,5 +27,7 @@ QString workingTitle(const Check& check);
 QString workingText(const Working& working, const Speech& speech);
 /// The same as rich text; the links are "check:N", N counting Working::others.
 QString workingHtml(const Working& working, const Speech& speech, const QPalette& palette);
+/// One working alone: formula, clause, figures, sources, what lies outside.
+QString traceHtml(const Trace& trace, UnitSystem units, const QPalette& palette);
 
 }  // namespace fayline
