@@ -18,6 +18,11 @@ Problem nothingOpen() {
     return {"desk.empty", "", "no project is open", "open one, or begin a new one"};
 }
 
+Problem readingOnly() {
+    return {"file.read_only", "", Desk::tr("this file is open for reading only").toStdString(),
+            Desk::tr("save a copy to change it").toStdString()};
+}
+
 }  // namespace
 
 Desk::Desk(DeskSetup setup, QObject* parent)
@@ -145,16 +150,26 @@ Result<void> Desk::note(const QString& text) {
     return decide({{"note", text.toStdString()}});
 }
 
+Result<void> Desk::record(const Typed& happened, const QString& title) {
+    if (!store_) return tl::unexpected(nothingOpen());
+    if (isReadOnly()) return tl::unexpected(readingOnly());
+    std::vector<Journal::NewText> texts;
+    for (const auto& [what, text] : happened) texts.emplace_back(what, text);
+    auto step = journal_.prepareRecord(texts, title.toStdString(), by());
+    if (!step) return tl::unexpected(step.error());
+    if (auto added = journal_.append(*step); !added) return added;
+    store_->post(std::move(*step));
+    emit recordsChanged();
+    emit settledChanged(settledMark());
+    return {};
+}
+
 Result<void> Desk::take(Result<Step> step) {
     if (!step) {
         if (step.error().code == "nothing") return {};
         return tl::unexpected(step.error());
     }
-    if (isReadOnly()) {
-        return tl::unexpected(Problem{"file.read_only", "",
-                                      tr("this file is open for reading only").toStdString(),
-                                      tr("save a copy to change it").toStdString()});
-    }
+    if (isReadOnly()) return tl::unexpected(readingOnly());
     Project next = project_;
     QStringList whats;
     for (const Change& change : step->changes) {

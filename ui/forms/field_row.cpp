@@ -131,7 +131,9 @@ void FieldRow::follow() {
         entry_->setPlaceholderText(rule.from.isEmpty() ? rule.value
                                                        : tr("%1 · %2").arg(rule.value, rule.from));
     }
-    unit_->setText(beside());
+    QString unit = beside();
+    unit.replace(QLatin1String("ft3"), QStringLiteral("ft³"));
+    unit_->setText(unit.replace(QLatin1String("/m3"), QStringLiteral("/m³")));
     if (choices_ != nullptr)
         choices_->offer(choicesFor(*field_, desk_.catalogue(), desk_.project()));
     if (pictures_ != nullptr) {

@@ -106,7 +106,7 @@ QString MarginsModel::text(const Line& line, int column) const {
     switch (column) {
         case thing:
             if (line.depth() == 1) return jointTitle(check);
-            return line.entry.key == check.id ? thingTitle(check.id)
+            return line.entry.key == check.id ? thingWithin(check.id)
                                               : asText(titleOf(check.loadCase));
         case status:
             return statusWord(check.status);

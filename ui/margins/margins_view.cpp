@@ -126,7 +126,7 @@ void MarginsView::drawBranches(QPainter* painter, const QRect& rect,
     painter->drawLine(rect.bottomLeft(), rect.bottomRight());
     if (model()->hasChildren(index)) {
         const double reach = fontMetrics().ascent() / 3.0;
-        const QPointF middle(rect.right() - indentation() / 2.0, rect.center().y() + 0.5);
+        const QPointF middle(rect.right() - indentation() / 2.0 + 2.0, rect.center().y() + 0.5);
         QPen pen(colours.muted, 1.6);
         pen.setCapStyle(Qt::RoundCap);
         pen.setJoinStyle(Qt::RoundJoin);

@@ -4,6 +4,7 @@
 #include <QSaveFile>
 #include <QTimer>
 
+#include "derive/old_paper.h"
 #include "paper/paper.h"
 #include "quantity/csv.h"
 #include "words/values.h"
@@ -22,8 +23,9 @@ SaveAll::SaveAll(const Desk& desk, const PaperOptions& options, const QString& f
       list_(csvLine({"sheet", "file", "page", "side", "revision"})),
       turn_(new QTimer(this)) {
     options_.steps = &steps_;
-    for (SheetName& name : sheetNames(project_, *results_)) {
-        if (!name.empty) names_.push_back(std::move(name));
+    maker_ = std::make_unique<const SheetMaker>(project_, *results_, catalogue_, options_);
+    for (const SheetName& name : maker_->names()) {
+        if (!name.empty) names_.push_back(name);
     }
     connect(turn_, &QTimer::timeout, this, &SaveAll::next);
     turn_->start(0);
@@ -41,7 +43,7 @@ void SaveAll::next() {
         return;
     }
     const SheetName& name = names_[at_++];
-    const auto sheet = sheetNamed(name.id, project_, *results_, catalogue_, options_);
+    const auto sheet = maker_->sheet(name.id);
     if (!sheet || sheet->empty) return;
     const QString path = QDir(folder_).filePath(asText(sheet->fileName));
     if (const auto done = writePdf(path, *sheet); !done) {
@@ -53,6 +55,7 @@ void SaveAll::next() {
         list_ += csvLine(
             {sheet->id, sheet->fileName, std::to_string(page.number), page.side, sheet->revision});
     }
+    records_.emplace_back(paperRecord(sheet->id), sheet->revision);
     ++written_;
     emit progressed(static_cast<int>(at_), count());
 }

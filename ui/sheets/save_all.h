@@ -26,6 +26,8 @@ class SaveAll : public QObject {
     void stop();
     [[nodiscard]] int count() const { return static_cast<int>(names_.size()); }
     [[nodiscard]] int written() const { return written_; }
+    /// What is to be recorded of the sheets written.
+    [[nodiscard]] const Typed& records() const { return records_; }
 
   signals:
     void progressed(int written, int count);
@@ -42,8 +44,10 @@ class SaveAll : public QObject {
     const Catalogue& catalogue_;
     std::vector<Step> steps_;
     PaperOptions options_;
+    std::unique_ptr<const SheetMaker> maker_;
     QString folder_;
     std::vector<SheetName> names_;
+    Typed records_;     ///< of the sheets written
     std::string list_;  ///< of sheets.csv
     int written_ = 0;
     std::size_t at_ = 0;

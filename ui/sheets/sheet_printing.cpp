@@ -5,6 +5,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 
+#include "derive/old_paper.h"
 #include "derive/paper.h"
 #include "paper/paper.h"
 #include "paper_view.h"
@@ -42,7 +43,10 @@ bool SheetsPage::print(QPrinter& printer) {
         first = false;
         paintPage(painter, sheet->pages[static_cast<std::size_t>(page - 1)], perMm);
     }
-    return painter.end();
+    if (!painter.end()) return false;
+    keepRecord({{paperRecord(sheet->id), sheet->revision}},
+               tr("%1 put on paper").arg(asText(sheet->title)));
+    return true;
 }
 
 void SheetsPage::askAndPrint() {
@@ -79,6 +83,8 @@ bool SheetsPage::savePdf(const QString& path) {
         emit stopped(asText(written.error().line()), {});
         return false;
     }
+    keepRecord({{paperRecord(sheet->id), sheet->revision}},
+               tr("%1 put on paper").arg(asText(sheet->title)));
     emit done(tr("%1 stands in %2.").arg(asText(sheet->title), path));
     return true;
 }

@@ -27,13 +27,22 @@ QVariant SheetsModel::data(const QModelIndex& index, int role) const {
                 return isKnown ? known->second.revision : QStringLiteral("…");
             case pages:
                 return isKnown ? QString::number(known->second.pages) : QString();
+            case paper:
+                return paperWords(here.id);
             default:
                 return {};
         }
     }
+    if (role == oldRole) return isOld(here.id);
+    if (role == Qt::ToolTipRole && index.column() == paper && isOld(here.id))
+        return tr("The paper says %1, the sheet now %2. Do not drill from it.")
+            .arg(asText(codeOnPaper(recorded_, here.id)), known->second.revision);
     if (role == Qt::AccessibleTextRole) {
-        const QString words = asText(here.title);
-        return isKnown ? tr("%1, revision %2").arg(words, known->second.revision) : words;
+        QStringList parts{asText(here.title)};
+        if (isKnown) parts.append(tr("revision %1").arg(known->second.revision));
+        if (const QString words = paperWords(here.id); !words.isEmpty())
+            parts.append(tr("on paper: %1").arg(words));
+        return parts.join(QStringLiteral(", "));
     }
     if (role == Qt::TextAlignmentRole && index.column() == pages)
         return QVariant(Qt::AlignRight | Qt::AlignVCenter);
@@ -45,7 +54,16 @@ QVariant SheetsModel::headerData(int section, Qt::Orientation orientation, int r
     if (role == Qt::TextAlignmentRole)
         return QVariant((section == pages ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
-    return section == title ? tr("Sheet") : section == revision ? tr("Revision") : tr("Pages");
+    switch (section) {
+        case title:
+            return tr("Sheet");
+        case revision:
+            return tr("Revision");
+        case pages:
+            return tr("Pages");
+        default:
+            return tr("On paper");
+    }
 }
 
 void SheetsModel::show(std::vector<SheetName> names) {
@@ -63,6 +81,35 @@ void SheetsModel::show(std::vector<SheetName> names) {
 void SheetsModel::tell(int row, const Sheet& sheet) {
     known_[sheet.id] = {asText(sheet.revision), static_cast<int>(sheet.pages.size())};
     emit dataChanged(index(row, 0), index(row, columnCount_ - 1));
+}
+
+QString SheetsModel::paperWords(const std::string& id) const {
+    const std::string code = codeOnPaper(recorded_, id);
+    if (code.empty() || known_.count(id) == 0) return {};
+    return isOld(id) ? tr("out of date") : tr("as it is");
+}
+
+bool SheetsModel::isOld(const std::string& id) const {
+    const auto known = known_.find(id);
+    const std::string code = codeOnPaper(recorded_, id);
+    return known != known_.end() && !code.empty() && asText(code) != known->second.revision;
+}
+
+void SheetsModel::setRecorded(const std::map<std::string, std::string>& recorded) {
+    if (recorded == recorded_) return;
+    recorded_ = recorded;
+    if (rowCount() > 0) emit dataChanged(index(0, paper), index(rowCount() - 1, paper));
+}
+
+std::vector<OldPaper> SheetsModel::old() const {
+    std::map<std::string, std::string> codes;
+    for (const SheetName& each : names_) {
+        const auto known = known_.find(each.id);
+        // Of a sheet not made yet nothing is said: it has the code it had.
+        codes[each.id] = known == known_.end() ? codeOnPaper(recorded_, each.id)
+                                               : known->second.revision.toStdString();
+    }
+    return oldPaper(recorded_, codes);
 }
 
 int SheetsModel::rowOf(const std::string& id) const {

@@ -24,12 +24,29 @@
 #include "theme/card.h"
 #include "theme/row_delegate.h"
 #include "theme/segments.h"
+#include "theme/status.h"
 #include "words/values.h"
 
 namespace fayline {
 namespace {
 
 constexpr double zoomStep = 1.25;
+
+/// Paper that is out of date stands out, by words and weight as well as by ink.
+class SheetDelegate : public RowDelegate {
+  public:
+    using RowDelegate::RowDelegate;
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
+        QStyleOptionViewItem marked = option;
+        if (index.column() == SheetsModel::paper && index.data(SheetsModel::oldRole).toBool()) {
+            marked.font.setBold(true);
+            marked.palette.setColor(QPalette::Text, statusInk(Status::near, option.palette).ink);
+        }
+        RowDelegate::paint(painter, marked, index);
+    }
+};
 
 QLabel* wrapped() {
     auto* label = new QLabel;
@@ -47,6 +64,7 @@ SheetsPage::SheetsPage(Desk& desk, QString program, QWidget* parent)
       list_(new QTableView),
       preview_(new PaperView),
       papers_(new Segments({tr("A4"), tr("Letter")})),
+      old_(wrapped()),
       page_(new QLabel),
       before_(new QPushButton(tr("‹ Pre&vious page"))),
       after_(new QPushButton(tr("Ne&xt page ›"))),
@@ -84,6 +102,10 @@ SheetsPage::SheetsPage(Desk& desk, QString program, QWidget* parent)
     layout->addWidget(sheetsOrWords_, 1);
     layout->addWidget(caution);
     setFirst(list_);
+    connect(&desk_, &Desk::recordsChanged, this, [this] {
+        model_->setRecorded(desk_.journal().recorded());
+        sayOld();
+    });
     idle_->setInterval(0);
     connect(idle_, &QTimer::timeout, this, &SheetsPage::learnNext);
     connect(&desk_, &Desk::projectChanged, this, [this] {
@@ -99,11 +121,18 @@ SheetsPage::SheetsPage(Desk& desk, QString program, QWidget* parent)
 
 SheetsPage::~SheetsPage() = default;
 
+/// A project that is open for reading only keeps no record, and needs none: it stays as it is.
+void SheetsPage::keepRecord(const Typed& records, const QString& title) {
+    if (records.empty() || desk_.isReadOnly()) return;
+    if (const auto kept = desk_.record(records, title); !kept)
+        emit stopped(asText(kept.error().line()), {});
+}
+
 QWidget* SheetsPage::makeList() {
     auto* card = new Card(tr("Sheets"));
     list_->setModel(model_);
     makeReadingTable(*list_);
-    list_->setItemDelegate(new RowDelegate(list_));
+    list_->setItemDelegate(new SheetDelegate(list_));
     list_->setSelectionMode(QAbstractItemView::SingleSelection);
     list_->setAccessibleName(tr("Sheets"));
     connect(list_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -118,12 +147,14 @@ QWidget* SheetsPage::makeList() {
     stop_->hide();
     connect(saveAll_, &QPushButton::clicked, this, &SheetsPage::askAndSaveAll);
     connect(stop_, &QPushButton::clicked, this, &SheetsPage::stopSaving);
+    old_->hide();
     auto* revisions = wrapped();
     revisions->setText(tr(
         "A revision code changes whenever anything on its sheet changes, and comes back when the "
         "change is undone. Paper with another code is out of date."));
     revisions->setForegroundRole(QPalette::PlaceholderText);
     card->contents()->addWidget(list_, 1);
+    card->contents()->addWidget(old_);
     card->contents()->addWidget(revisions);
     card->contents()->addLayout(deeds);
     fitColumns();
@@ -196,6 +227,7 @@ void SheetsPage::fitColumns() {
     list_->horizontalHeader()->setSectionResizeMode(SheetsModel::title, QHeaderView::Stretch);
     list_->setColumnWidth(SheetsModel::revision, letter * 14);
     list_->setColumnWidth(SheetsModel::pages, letter * 9);
+    list_->setColumnWidth(SheetsModel::paper, letter * 17);
 }
 
 void SheetsPage::refresh() {
@@ -213,6 +245,7 @@ void SheetsPage::refresh() {
     // Sheets from which nothing is drilled are listed among others, but not alone.
     if (std::all_of(names.begin(), names.end(), [](const SheetName& n) { return n.empty; }))
         names.clear();
+    model_->setRecorded(desk_.journal().recorded());
     model_->show(std::move(names));
     const bool empty = model_->rowCount() == 0;
     sheetsOrWords_->setCurrentIndex(empty ? 1 : 0);
@@ -243,11 +276,35 @@ void SheetsPage::showChosen() {
     sayPage();
 }
 
+/// Which paper is not to be drilled from any more.
+void SheetsPage::sayOld() {
+    QStringList titles;
+    for (const OldPaper& old : model_->old()) {
+        const int row = model_->rowOf(old.sheet);
+        titles.append(row < 0 ? tr("%1 (no such sheet now)").arg(asText(old.sheet))
+                              : asText(model_->name(row).title));
+    }
+    constexpr qsizetype most = 6;
+    const qsizetype more = titles.size() - most;
+    old_->setVisible(!titles.isEmpty());
+    if (titles.isEmpty()) return;
+    QString words = titles.mid(0, most).join(QStringLiteral(", "));
+    if (more > 0) words += QStringLiteral(", ") + tr("and %1 more").arg(more);
+    old_->setText(
+        titles.size() == 1
+            ? tr("1 sheet on paper is out of date: %1.").arg(words)
+            : tr("%1 sheets on paper are out of date: %2.").arg(titles.size()).arg(words));
+    QPalette inked = palette();
+    inked.setColor(QPalette::WindowText, statusInk(Status::near, palette()).ink);
+    old_->setPalette(inked);
+}
+
 /// Makes one more sheet for its revision code, when there is nothing else to do.
 void SheetsPage::learnNext() {
     const int row = model_->firstUnknown();
     if (row < 0 || !isVisible() || follow_->isStale()) {
         idle_->stop();
+        sayOld();
         return;
     }
     const auto sheet = maker().sheet(model_->name(row).id);
@@ -299,6 +356,7 @@ void SheetsPage::saveAll(const QString& folder) {
     connect(saving_, &SaveAll::finished, this, [this, folder](bool all) {
         const QString sheets = counted(saving_->written(), tr("1 sheet"), tr("%1 sheets"));
         const int of = saving_->count();
+        keepRecord(saving_->records(), tr("%1 put on paper").arg(sheets));
         endSaving();
         emit done(all ? tr("%1 stand in %2.").arg(sheets, folder)
                       : tr("Stopped: %1 of %2 stand in %3.").arg(sheets).arg(of).arg(folder));

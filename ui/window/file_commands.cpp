@@ -30,6 +30,12 @@ QString freeName(const QDir& folder, const QString& name) {
     }
 }
 
+/// The user's documents; where there is no such folder, the home folder.
+QString usualFolder() {
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QDir(documents).exists() ? documents : QDir::homePath();
+}
+
 }  // namespace
 
 bool MainWindow::openFile(const QString& path) {
@@ -80,7 +86,7 @@ bool MainWindow::createFile(const QString& path, const ResultAll<std::vector<Ste
 }
 
 QString MainWindow::askForNewFile(const QString& title, const QString& name) {
-    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const QDir folder(usualFolder());
     QFileDialog dialog(this, title, folder.path(), tr("Fayline projects (*.fayline)"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("fayline"));
@@ -96,10 +102,9 @@ void MainWindow::newProject() {
 }
 
 void MainWindow::newFromOffsets() {
-    const QString offsets = QFileDialog::getOpenFileName(
-        this, tr("Table of offsets"),
-        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
-        tr("Tables of offsets (*.csv *.txt);;All files (*)"));
+    const QString offsets =
+        QFileDialog::getOpenFileName(this, tr("Table of offsets"), usualFolder(),
+                                     tr("Tables of offsets (*.csv *.txt);;All files (*)"));
     if (offsets.isEmpty()) return;
     const auto steps = services_.fromOffsets(std::filesystem::path(offsets.toStdString()));
     if (!steps) {
@@ -113,9 +118,7 @@ void MainWindow::newFromOffsets() {
 }
 
 void MainWindow::open() {
-    const QString folder =
-        desk_.isOpen() ? QFileInfo(desk_.path()).absolutePath()
-                       : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = desk_.isOpen() ? QFileInfo(desk_.path()).absolutePath() : usualFolder();
     const QString path = QFileDialog::getOpenFileName(
         this, tr("Open a project"), folder, tr("Fayline projects (*.fayline);;All files (*)"));
     if (!path.isEmpty()) openFile(path);

@@ -49,7 +49,8 @@ Rows gridRows() {
         {tr("In “What holds here”: show the working"), tr("Enter")},
         {tr("Switches above grid and charts: next, previous"), tr("Right, Left")},
         {tr("Port and starboard apart"), tr("two figures with | between")},
-        {tr("In the margins: to the frame; to the chart"), tr("Enter; F6")},
+        {tr("In the margins: unfold; fold; to the frame; to the chart"),
+         tr("Right; Left; Enter; F6")},
         {tr("In a chart: next place; first, last; choose"), tr("Left, Right; Home, End; Enter")},
         {tr("In a sheet: next page, previous page"), tr("Page Down, Page Up")}};
 }

@@ -129,6 +129,15 @@ QString thingTitle(const std::string& id) {
                                   : tr("%1 %2 of %3").arg(tr(names->one), parts.number, place);
 }
 
+QString thingWithin(const std::string& id) {
+    const Parts parts = partsOf(asText(id));
+    if (!isFrame(parts.place) || parts.number.isEmpty()) return thingTitle(id);
+    const qsizetype dot = parts.number.indexOf(QLatin1Char('.'));
+    const QString which = dot < 0 ? tr("fastening %1").arg(parts.number)
+                                  : tr("strake %1").arg(parts.number.left(dot));
+    return parts.side.isEmpty() ? which : sideWords(parts.side) + QStringLiteral(", ") + which;
+}
+
 QString thingShort(const std::string& id) {
     const QString text = asText(id);
     if (text == QLatin1String("keel")) return tr("keel");

@@ -65,6 +65,46 @@ TEST_F(Sheets, aRevisionFollowsItsOwnSheetAndComesBackWithUndo) {
     EXPECT_EQ(revision("F18"), before);
 }
 
+TEST_F(Sheets, paperThatIsOutOfDateIsNamedUntilItIsRightAgain) {
+    const auto paper = [&](const char* id) {
+        return page.model().index(page.model().rowOf(id), SheetsModel::paper).data().toString();
+    };
+    const auto learned = [&] {
+        return QTest::qWaitFor([&] { return page.model().firstUnknown() < 0; }, patience_ms);
+    };
+    ASSERT_TRUE(page.choose("F18"));
+    ASSERT_TRUE(page.savePdf(file.folder() + QStringLiteral("/F18.pdf")));
+    ASSERT_TRUE(learned());
+    EXPECT_EQ(paper("F18"), QStringLiteral("as it is"));
+    EXPECT_EQ(paper("F19"), QString()) << "never put on paper";
+    EXPECT_TRUE(page.model().old().empty());
+    const std::string code = page.preview().sheet()->revision;
+    EXPECT_EQ(desk.journal().recorded().at("sheet.F18.paper"), code);
+
+    ASSERT_TRUE(desk.decide({{"F18.heel.count", "3"}}));
+    ASSERT_TRUE(learned());
+    EXPECT_EQ(paper("F18"), QStringLiteral("out of date"));
+    ASSERT_EQ(page.model().old().size(), 1U);
+    EXPECT_EQ(page.model().old().front().onPaper, code);
+    QCoreApplication::processEvents();
+    bool said = false;
+    for (const auto* label : page.findChildren<QLabel*>())
+        said = said || (label->isVisible() && label->text().contains(QStringLiteral("Frame F18.")));
+    EXPECT_TRUE(said);
+
+    ASSERT_TRUE(desk.undo()) << "putting on paper is nothing to be undone";
+    EXPECT_TRUE(test::decided(desk, "F18.heel.count").isEmpty());
+    ASSERT_TRUE(learned());
+    EXPECT_EQ(paper("F18"), QStringLiteral("as it is"));
+
+    ASSERT_TRUE(desk.decide({{"F18.heel.count", "3"}}));
+    ASSERT_TRUE(desk.waitUntilSettled(patience_ms));
+    desk.close();
+    ASSERT_TRUE(desk.open(file.path()));
+    ASSERT_TRUE(learned());
+    EXPECT_EQ(paper("F18"), QStringLiteral("out of date")) << "it is kept in the file";
+}
+
 TEST_F(Sheets, theKeyboardTurnsPagesAndZooms) {
     ASSERT_TRUE(page.choose("F18"));
     ASSERT_GE(page.preview().pageCount(), 2);

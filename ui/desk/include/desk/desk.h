@@ -72,6 +72,8 @@ class Desk : public QObject {
     Result<void> undo();
     Result<void> redo();
     Result<void> note(const QString& text);
+    /// Something that has happened, with its name and text: one step that undo passes over.
+    Result<void> record(const Typed& happened, const QString& title);
     /// What undo and redo would act on; empty when there is nothing.
     [[nodiscard]] QString undoTitle() const;
     [[nodiscard]] QString redoTitle() const;
@@ -93,6 +95,8 @@ class Desk : public QObject {
     /// After all the rest of another project, or none, has been told.
     void projectArrived();
     void decisionsChanged(const QStringList& whats);
+    /// Something was recorded; what is worked out is as before.
+    void recordsChanged();
     void settledChanged(const QString& mark);
     /// Saving fails, or works again.
     void troubleChanged();

@@ -75,6 +75,8 @@ class SheetsPage : public Page {
     void showChosen();
     void learnNext();
     void sayPage();
+    void sayOld();
+    void keepRecord(const Typed& records, const QString& title);
     void fitColumns();
     void endSaving();
     [[nodiscard]] PaperOptions options() const;
@@ -88,6 +90,7 @@ class SheetsPage : public Page {
     QTableView* list_;
     PaperView* preview_;
     Segments* papers_;
+    QLabel* old_;  ///< which paper is out of date
     QLabel* page_;
     QPushButton* before_;
     QPushButton* after_;

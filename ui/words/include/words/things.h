@@ -14,6 +14,8 @@ QString groupWords(const std::string& group);
 /// at F9, port", "Floor timber at F9", "Keel timber on the ballast". An id of no known form as it
 /// is.
 QString thingTitle(const std::string& id);
+/// The same where its joint is named already: "port, fastening 1", "starboard, strake 4".
+QString thingWithin(const std::string& id);
 /// The same for narrow places, where its frame is known already: "K.5", "heel P2", "plank P4.1",
 /// "floor".
 QString thingShort(const std::string& id);
