@@ -133,7 +133,7 @@ Done sheets(const Arguments& arguments, std::ostream& out, std::ostream& err,
     });
 }
 
-Done joint(const Arguments& arguments, std::ostream& out, std::ostream&) {
+Done joint(const Arguments& arguments, std::ostream& out, std::ostream&, const PdfWriter& pdf) {
     const auto catalogue = catalogueOrProblems();
     if (!catalogue) return tl::unexpected(catalogue.error());
     if (!arguments.has("--record") && arguments.has("--paper"))

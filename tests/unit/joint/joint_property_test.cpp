@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "any_joint.h"
+#include "joint/moisture.h"
 #include "joint/screw.h"
 #include "joint/work_joint.h"
 
@@ -228,6 +229,15 @@ RC_GTEST_PROP(AnyJoint, LimitsOfGapAndDowel, ()) {
     RC_ASSERT(dowelModes(input).iv == Force{});
     input.sideLength = input.mainLength = {};
     RC_ASSERT(dowelModes(input).ii == Force{});
+}
+
+// Timber fastened dry is never weaker than afloat in the bilge: which is why a hull's checks, all
+// of soaked timber fastened dry, name that state.
+RC_GTEST_PROP(AnyJoint, FastenedDryTheBilgeAfloatGoverns, ()) {
+    const Joint joint =
+        *rc::gen::element(true, false) ? anyScrew() : anyBolt(*rc::gen::inRange(2, 5));
+    const auto rows = moistureRows(joint, MoistureZone::soaked).value();
+    for (const MoistureRow& row : rows) RC_ASSERT(row.governs == MoistureState::afloat);
 }
 
 // The steps the codes themselves make, each where its clause puts it.
