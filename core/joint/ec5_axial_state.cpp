@@ -175,7 +175,7 @@ void ec5Result(const Prepared& prepared, const Bands& bands, const MetalStates& 
                BasisResult& result, JointTraces* traces) {
     withdrawal(prepared, bands, result, traces);
     pullThrough(prepared, result, traces);
-    addEnds(prepared, Basis::ec5, metal, result, traces);
+    addEnds(metal, result);
     ec5LateralState(prepared, bands, result, traces);
     addMembers(prepared, Basis::ec5, result, traces);
     addGroup(prepared, Basis::ec5, result, traces);

@@ -80,36 +80,44 @@ WasherInput washerOf(const Prepared& prepared, const End& end, bool told) {
     return input;
 }
 
-void addWasher(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces) {
-    const Ends ends = endsOf(prepared, false);
-    const auto worker = basis == Basis::us ? &washerUs : &washerEc5;
-    const End* weakest = nullptr;
-    std::optional<LimitState> least;
+void takeWeaker(std::optional<LimitState>& least, const End*& weakest,
+                std::optional<LimitState> state, const End& end) {
+    if (!state || (least && least->working <= state->working)) return;
+    least = std::move(state);
+    weakest = &end;
+}
+
+/// The weaker end under each basis, a washer's sizes gathered once for both.
+void addWashers(const Prepared& prepared, const Ends& ends, BasisResult& us, BasisResult& ec5,
+                JointTraces* traces) {
+    const End* weakest[2] = {};
     for (const End& end : ends) {
-        auto state = worker(washerOf(prepared, end, false), nullptr);
-        if (!state || (least && least->working <= state->working)) continue;
-        least = std::move(state);
-        weakest = &end;
+        const WasherInput washer = washerOf(prepared, end, false);
+        takeWeaker(us.washer, weakest[0], washerUs(washer), end);
+        takeWeaker(ec5.washer, weakest[1], washerEc5(washer), end);
     }
-    if (!least) {
-        if (ends.sized == 0 || ends.count > 0)
-            result.missing.push_back(
-                {LimitStateKind::washer,
-                 ends.sized == 0
-                     ? "no size of head, washer, ring or rove is given"
-                     : "no strength across the grain is known for the wood under the ends"});
-        return;
-    }
-    least->place = weakest->name;
-    if (ends.sized == 1) least->outside.push_back({Rule::otherEndUnknown, -1, {}, {}, 0.0});
-    if (traces != nullptr) {
+    for (const Basis basis : {Basis::us, Basis::ec5}) {
+        BasisResult& result = basis == Basis::us ? us : ec5;
+        if (!result.washer) {
+            if (ends.sized == 0 || ends.count > 0)
+                result.missing.push_back(
+                    {LimitStateKind::washer,
+                     ends.sized == 0
+                         ? "no size of head, washer, ring or rove is given"
+                         : "no strength across the grain is known for the wood under the ends"});
+            continue;
+        }
+        const End& end = *weakest[basis == Basis::us ? 0 : 1];
+        result.washer->place = end.name;
+        if (ends.sized == 1)
+            result.washer->outside.push_back({Rule::otherEndUnknown, -1, {}, {}, 0.0});
+        if (traces == nullptr) continue;
         Trace& trace = *traceOf(traces, basis, LimitStateKind::washer);
         trace = {};
-        worker(washerOf(prepared, *weakest, true), &trace);
-        trace.clause = clauseOf(*least);
-        trace.outside = textsOf(least->outside);
+        (basis == Basis::us ? &washerUs : &washerEc5)(washerOf(prepared, end, true), &trace);
+        trace.clause = clauseOf(*result.washer);
+        trace.outside = textsOf(result.washer->outside);
     }
-    result.washer = std::move(least);
 }
 
 std::optional<Force> punchingLoad(const End& end, Basis basis) {
@@ -122,8 +130,8 @@ std::optional<Force> punchingLoad(const End& end, Basis basis) {
     return pullThroughNail(*member.density, end.bearing.diameter);
 }
 
-void addPunching(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces) {
-    const Ends ends = endsOf(prepared, false);
+void addPunching(const Prepared& prepared, const Ends& ends, Basis basis, BasisResult& result,
+                 JointTraces* traces) {
     const End* weakest = nullptr;
     std::optional<Force> least;
     for (const End& end : ends) {
@@ -180,6 +188,7 @@ void addPunching(const Prepared& prepared, Basis basis, BasisResult& result, Joi
 }  // namespace
 
 std::optional<LimitState> leadUnderEnds(const Prepared& prepared, JointTraces* traces) {
+    if (!prepared.members.front().given->lead && !prepared.last().given->lead) return std::nullopt;
     const Ends ends = endsOf(prepared, true);
     std::optional<LimitState> least;
     const End* weakest = nullptr;
@@ -212,13 +221,16 @@ std::optional<LimitState> leadUnderEnds(const Prepared& prepared, JointTraces* t
     return least;
 }
 
-void addEnds(const Prepared& prepared, Basis basis, const MetalStates& metal, BasisResult& result,
-             JointTraces* traces) {
+void addWood(const Prepared& prepared, BasisResult& us, BasisResult& ec5, JointTraces* traces) {
     const FastenerKind kind = prepared.fastener().kind;
-    if (kind == FastenerKind::bolt || kind == FastenerKind::rivet) {
-        addWasher(prepared, basis, result, traces);
-        addPunching(prepared, basis, result, traces);
-    }
+    if (kind != FastenerKind::bolt && kind != FastenerKind::rivet) return;
+    const Ends ends = endsOf(prepared, false);
+    addWashers(prepared, ends, us, ec5, traces);
+    addPunching(prepared, ends, Basis::us, us, traces);
+    addPunching(prepared, ends, Basis::ec5, ec5, traces);
+}
+
+void addEnds(const MetalStates& metal, BasisResult& result) {
     result.crushing = metal.lead;
     result.metal = metal.tension;
     result.headShear = metal.headShear;

@@ -87,6 +87,8 @@ struct MetalStates {
     std::vector<MissingState> missing;
 };
 MetalStates metalStates(const Prepared& prepared, JointTraces* traces);
+/// Wood crushed under the ends and washers drawn through, under both bases.
+void addWood(const Prepared& prepared, BasisResult& us, BasisResult& ec5, JointTraces* traces);
 /// Lead crushed under the weaker end; nothing where no sized end bears on lead.
 std::optional<LimitState> leadUnderEnds(const Prepared& prepared, JointTraces* traces);
 

@@ -40,9 +40,8 @@ void explainCombined(const JointLoad& load, const LimitState& side,
                      const std::optional<LeastAxial>& axial, const LimitState& state,
                      const std::string& formula, Trace& trace);
 
-/// Crushing under the ends, washers drawn through, and the metal, where the fastening has them.
-void addEnds(const Prepared& prepared, Basis basis, const MetalStates& metal, BasisResult& result,
-             JointTraces* traces);
+/// The metal's states into a basis.
+void addEnds(const MetalStates& metal, BasisResult& result);
 /// The wood the hole leaves, splitting across the grain and along a row.
 void addMembers(const Prepared& prepared, Basis basis, BasisResult& result, JointTraces* traces);
 /// The group, from the lateral state.

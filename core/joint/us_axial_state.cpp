@@ -157,7 +157,7 @@ void usResult(const Prepared& prepared, const Bands& bands, const MetalStates& m
     usLateralState(prepared, bands, result, traces);
     withdrawal(prepared, bands, result, traces);
     pullThrough(prepared, result, traces);
-    addEnds(prepared, Basis::us, metal, result, traces);
+    addEnds(metal, result);
     addMembers(prepared, Basis::us, result, traces);
     addGroup(prepared, Basis::us, result, traces);
     combined(prepared, result, traces);

@@ -8,7 +8,9 @@
 #include "prepared.h"
 
 namespace fayline {
-std::optional<Stress> bearingUsOf(const PreparedMember& member, const GravityScale& scale) {
+namespace {
+
+inline std::optional<Stress> bears(const PreparedMember& member, const GravityScale& scale) {
     if (member.given->lead) return member.given->lead->value;
     if (member.given->bearingUs) return member.given->bearingUs->value;
     if (!member.bearing) return std::nullopt;
@@ -18,6 +20,12 @@ std::optional<Stress> bearingUsOf(const PreparedMember& member, const GravitySca
     return hankinson(along, member.bearing->across * scale.across, member.bearsAt);
 }
 
+}  // namespace
+
+std::optional<Stress> bearingUsOf(const PreparedMember& member, const GravityScale& scale) {
+    return bears(member, scale);
+}
+
 namespace {
 
 /// Bearing of each member, and each plane's dowel; false when a member has no figure.
@@ -25,7 +33,7 @@ template <typename Visit>
 bool eachPlane(const Prepared& prepared, Moment hinge, const GravityScale& scale, Visit visit) {
     const Length width = prepared.inEquations;
     const auto& members = prepared.members;
-    const auto side = [&](const PreparedMember& member) { return bearingUsOf(member, scale); };
+    const auto side = [&](const PreparedMember& member) { return bears(member, scale); };
     auto before = side(members[0]);
     if (!before) return false;
     if (members.size() == 3) {

@@ -102,6 +102,7 @@ Result<JointResult> workJoint(const Joint& joint, JointTraces* traces) {
     const Bands bands = bandsOf(prepared);
     const MetalStates metal = metalStates(prepared, traces);
     Result<JointResult> result;
+    addWood(prepared, result->us, result->ec5, traces);
     usResult(prepared, bands, metal, result->us, traces);
     ec5Result(prepared, bands, metal, result->ec5, traces);
     result->driving = drivingOf(prepared, traces);
