@@ -45,14 +45,14 @@ QVariant SheetsModel::data(const QModelIndex& index, int role) const {
         return parts.join(QStringLiteral(", "));
     }
     if (role == Qt::TextAlignmentRole && index.column() == pages)
-        return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+        return QVariant(Qt::AlignHCenter | Qt::AlignVCenter);
     return {};
 }
 
 QVariant SheetsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation == Qt::Vertical) return {};
     if (role == Qt::TextAlignmentRole)
-        return QVariant((section == pages ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+        return QVariant((section == pages ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
     switch (section) {
         case title:

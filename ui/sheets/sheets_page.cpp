@@ -80,7 +80,7 @@ SheetsPage::SheetsPage(Desk& desk, QString program, QWidget* parent)
     across_->addWidget(makePreview());
     across_->setStretchFactor(0, 0);
     across_->setStretchFactor(1, 1);
-    across_->setSizes({420, 820});
+    across_->setSizes({470, 770});
     across_->setHandleWidth(12);
     across_->setChildrenCollapsible(false);
     auto* nothing = wrapped();
@@ -225,9 +225,9 @@ void SheetsPage::fitColumns() {
     const int letter = fontMetrics().averageCharWidth();
     list_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 10);
     list_->horizontalHeader()->setSectionResizeMode(SheetsModel::title, QHeaderView::Stretch);
-    list_->setColumnWidth(SheetsModel::revision, letter * 14);
+    list_->setColumnWidth(SheetsModel::revision, letter * 13);
     list_->setColumnWidth(SheetsModel::pages, letter * 9);
-    list_->setColumnWidth(SheetsModel::paper, letter * 17);
+    list_->setColumnWidth(SheetsModel::paper, letter * 14);
 }
 
 void SheetsPage::refresh() {
