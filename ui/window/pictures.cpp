@@ -25,9 +25,9 @@ void rest() {
 }
 
 MainWindow::PageNumber pageNamed(const QString& name) {
-    static const QStringList names{QStringLiteral("hull"), QStringLiteral("stations"),
+    static const QStringList names{QStringLiteral("hull"),    QStringLiteral("stations"),
                                    QStringLiteral("margins"), QStringLiteral("sheets"),
-                                   QStringLiteral("metal"), QStringLiteral("bench")};
+                                   QStringLiteral("metal"),   QStringLiteral("bench")};
     return static_cast<MainWindow::PageNumber>(qMax(0, static_cast<int>(names.indexOf(name))));
 }
 

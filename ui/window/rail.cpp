@@ -183,8 +183,7 @@ void Rail::choose(int page) {
 }
 
 void Rail::setPagesEnabled(bool enabled) {
-    for (std::size_t i = 0; i < pages_.size(); ++i)
-        pages_[i]->setEnabled(enabled || !needHull_[i]);
+    for (std::size_t i = 0; i < pages_.size(); ++i) pages_[i]->setEnabled(enabled || !needHull_[i]);
 }
 
 void Rail::paintEvent(QPaintEvent*) {

@@ -188,9 +188,9 @@ TEST(Counts, takeEachThingOnceByItsWorst) {
         made.status = status;
         return made;
     };
-    std::vector<Check> first = {
-        check("K.1", Basis::us, Status::isShort), check("K.1", Basis::metal, Status::near),
-        check("K.2", Basis::ec5, Status::isShort)};
+    std::vector<Check> first = {check("K.1", Basis::us, Status::isShort),
+                                check("K.1", Basis::metal, Status::near),
+                                check("K.2", Basis::ec5, Status::isShort)};
     std::vector<Check> second = {check("K.2", Basis::metal, Status::ok),
                                  check("K.3", Basis::metal, Status::unknown)};
     Results results;
