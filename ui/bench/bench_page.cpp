@@ -61,7 +61,7 @@ BenchPage::BenchPage(Desk& desk, BenchSetup setup, QWidget* parent)
     across_->addWidget(makeResults());
     across_->setStretchFactor(0, 0);
     across_->setStretchFactor(1, 1);
-    across_->setSizes({430, 850});
+    across_->setSizes({390, 890});
     across_->setHandleWidth(12);
     across_->setChildrenCollapsible(false);
     auto* caution = wrapped();
@@ -117,7 +117,7 @@ void BenchPage::refresh() {
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 10);
     table_->resizeColumnsToContents();
     // Rows are painted with more room at their edges than the view reckons with.
-    const int edges = 2 * fontMetrics().averageCharWidth();
+    const int edges = fontMetrics().averageCharWidth() + 1;
     for (int column = 0; column < BenchModel::columnCount_; ++column)
         table_->setColumnWidth(column, table_->columnWidth(column) + edges);
     showText();
