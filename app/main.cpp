@@ -57,7 +57,7 @@ int openWindow(int argc, char** argv, const std::vector<std::string>& words) {
     services.fromOffsets = [known = services.catalogue](const std::filesystem::path& path) {
         return cli::stepsFromOffsetsFile(path, *known);
     };
-    services.demo = [known = services.catalogue] { return cli::demoSteps(*known, true); };
+    services.demo = [known = services.catalogue] { return cli::demoSteps(*known); };
     services.readJoint = [known = services.catalogue](
                              const std::string& text,
                              const std::string& name) -> ResultAll<NamedJoint> {

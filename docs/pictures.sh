@@ -12,7 +12,7 @@ QT_QPA_PLATFORM=offscreen "$build/tests/ui/window/window_pictures" "$root/docs/p
 work=$(mktemp -d)
 trap 'rm -rf -- "$work"' EXIT
 fayline="$build/app/fayline"
-"$fayline" demo --to "$work/hull.fayline" --whole >/dev/null
+"$fayline" demo --to "$work/hull.fayline" >/dev/null
 "$fayline" sheets "$work/hull.fayline" --to "$work" >/dev/null
 for sheet in F16 keel planks; do
     pdftoppm -r 72 -gray -png -singlefile "$work/$sheet.pdf" "$root/docs/pictures/sheet-$sheet"

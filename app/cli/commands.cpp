@@ -2,6 +2,7 @@
 
 #include <ostream>
 
+#include "derive/old_paper.h"
 #include "joint/work_joint.h"
 #include "joint_file.h"
 #include "joint_report.h"
@@ -63,7 +64,7 @@ Done demo(const Arguments& arguments, std::ostream& out, std::ostream&) {
     if (!to) return failed(to.error());
     const auto catalogue = catalogueOrProblems();
     if (!catalogue) return tl::unexpected(catalogue.error());
-    const auto steps = demoSteps(*catalogue, arguments.has("--whole"));
+    const auto steps = demoSteps(*catalogue);
     if (!steps) return tl::unexpected(steps.error());
     return createAt(*to, *steps, out);
 }
@@ -121,18 +122,6 @@ Done metal(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     });
 }
 
-Done sheets(const Arguments& arguments, std::ostream& out, std::ostream& err,
-            const PdfWriter& pdf) {
-    const auto to = wanted(arguments, "--to");
-    if (!to) return failed(to.error());
-    return show(arguments, out, err, [&](const Session& s) {
-        return writeSheets(s,
-                           {*to, arguments.value("--paper").value_or(""),
-                            arguments.value("--frames").value_or("")},
-                           pdf);
-    });
-}
-
 Done joint(const Arguments& arguments, std::ostream& out, std::ostream&, const PdfWriter& pdf) {
     const auto catalogue = catalogueOrProblems();
     if (!catalogue) return tl::unexpected(catalogue.error());
@@ -186,6 +175,40 @@ Done journal(const Arguments& arguments, std::ostream& out, std::ostream& err) {
 StepBy byOf(const Arguments& arguments) {
     return {arguments.value("--who").value_or(personNow()), arguments.value("--why").value_or(""),
             timeNow()};
+}
+
+/// With --printed the project keeps which sheet went out with which code.
+Done sheets(const Arguments& arguments, std::ostream& out, std::ostream& err,
+            const PdfWriter& pdf) {
+    const auto to = wanted(arguments, "--to");
+    if (!to) return failed(to.error());
+    const bool keep = arguments.has("--printed");
+    const auto session =
+        openSession(arguments.operands[0], keep ? OpenMode::readWrite : OpenMode::readOnly);
+    if (!session) return tl::unexpected(session.error());
+    if (keep && session->opened.file->isReadOnly())
+        return failed({"file.read_only", arguments.operands[0], session->opened.says,
+                       "a file that can be written"});
+    noteProblems(*session, err);
+    const auto written = writeSheets(
+        *session,
+        {*to, arguments.value("--paper").value_or(""), arguments.value("--frames").value_or("")},
+        pdf);
+    if (!written) return failed(written.error());
+    if (keep) {
+        std::vector<Journal::NewText> codes;
+        for (const Sheet& sheet : written->sheets)
+            codes.emplace_back(paperRecord(sheet.id), sheet.revision);
+        const auto step = session->journal().prepareRecord(
+            codes,
+            std::to_string(codes.size()) + (codes.size() == 1 ? " sheet" : " sheets") +
+                " put on paper",
+            byOf(arguments));
+        if (!step) return failed(step.error());
+        if (const auto done = session->opened.file->append(*step); !done)
+            return failed(done.error());
+    }
+    return printed(written->says, out);
 }
 
 /// Opens for editing, makes one step, writes it.
@@ -272,13 +295,7 @@ const std::vector<Command>& commands() {
     static const OptionSpec who{"--who", true, "who decides; not given: the user's name"};
     static const OptionSpec why{"--why", true, "the reason, kept in the journal"};
     static const std::vector<Command> all{
-        {{"demo",
-          "--to FILE",
-          0,
-          0,
-          {to, {"--whole", false, "every group of fastenings, not the ballast's bolts alone"}},
-          "make the demo hull's project file"},
-         quiet(demo)},
+        {{"demo", "--to FILE", 0, 0, {to}, "make the demo hull's project file"}, quiet(demo)},
         {{"import",
           "OFFSETS.csv --to FILE",
           1,
@@ -300,7 +317,10 @@ const std::vector<Command>& commands() {
           1,
           {{"--to", true, "the folder to write to"},
            {"--paper", true, "a4 or letter; not given: a4"},
-           {"--frames", true, "only these frames and their floors, like 8-10"}},
+           {"--frames", true, "only these frames and their floors, like 8-10"},
+           {"--printed", false, "keep that these sheets went out with these codes"},
+           who,
+           why},
           "print the drilling sheets, one PDF each, and sheets.csv that lists them"},
          sheets},
         {{"record",

@@ -27,6 +27,19 @@ Json figuresJson(const char* idKey, const SectionFigures& figures) {
     return json;
 }
 
+/// "rabbet           derived at 12 frames of 30 …"; empty while no frame has one.
+std::string rabbetLine(const Results& results) {
+    std::size_t derived = 0, given = 0;
+    for (const auto& rabbet : results.rabbets) {
+        if (rabbet) ++(rabbet->derived ? derived : given);
+    }
+    if (derived + given == 0) return "";
+    if (derived == 0) return "rabbet           as the table of offsets gives it\n";
+    return "rabbet           derived at " + std::to_string(derived) + " of " +
+           std::to_string(derived + given) +
+           " frames, from the keel's siding, the sections and the planking's thickness\n";
+}
+
 }  // namespace
 
 Result<std::string> hullJson(const Session& session) {
@@ -58,10 +71,17 @@ Result<std::string> hullJson(const Session& session) {
     for (const auto& figures : stationFigures(*results.hull->surface, body->waterline))
         json["stations"].push_back(figuresJson("station", figures));
     json["frames"] = Json::array();
-    for (const FramePlace& frame : results.structure->frames) {
-        if (!frame.inHull) continue;
-        json["frames"].push_back(figuresJson(
-            "frame", sectionFigures(*results.hull->surface, frame.id, frame.x, body->waterline)));
+    const auto& frames = results.structure->frames;
+    for (std::size_t i = 0; i < frames.size(); ++i) {
+        if (!frames[i].inHull) continue;
+        Json figures = figuresJson("frame", sectionFigures(*results.hull->surface, frames[i].id,
+                                                           frames[i].x, body->waterline));
+        const auto& rabbet = results.rabbets[i];
+        figures["rabbet_mm"] =
+            rabbet ? Json({inMillimetres(rabbet->at.y), inMillimetres(rabbet->at.z)})
+                   : Json(nullptr);
+        figures["rabbet"] = rabbet ? Json(rabbet->derived ? "derived" : "given") : Json(nullptr);
+        json["frames"].push_back(std::move(figures));
     }
     addCautions(json, &results);
     return jsonText(json);
@@ -87,6 +107,7 @@ Result<std::string> hullText(const Session& session) {
                 displayMass(ballast->fromShape, units, 4) + "), centre " +
                 length(ballast->centreBelow) + " below its top\n";
     }
+    text += rabbetLine(*session.results);
     return text;
 }
 

@@ -104,6 +104,9 @@ std::vector<std::pair<std::string, std::string>> offsetDecisions(const Offsets& 
     if (offsets.waterline) decisions.emplace_back("hull.waterline", offsets.waterlineText);
     for (const OffsetStation& station : offsets.stations) {
         decisions.emplace_back("offsets." + station.id + ".x", station.xText);
+        if (station.rabbet)
+            decisions.emplace_back("offsets." + station.id + ".rabbet",
+                                   std::to_string(*station.rabbet));
         for (std::size_t i = 0; i < station.points.size(); ++i) {
             const std::string place = "offsets." + station.id + "." + std::to_string(i + 1);
             decisions.emplace_back(place + ".half_breadth", station.points[i].halfBreadthText);
@@ -151,15 +154,12 @@ ResultAll<std::vector<Step>> stepsFromDecisions(std::vector<Step> steps, std::st
     return growing->journal.steps();
 }
 
-ResultAll<std::vector<Step>> demoSteps(const Catalogue& catalogue, bool whole) {
+ResultAll<std::vector<Step>> demoSteps(const Catalogue& catalogue) {
     auto steps =
         stepsFromOffsets(builtInText("demo/hollin-offsets.csv"), "hollin-offsets.csv", catalogue);
     if (!steps) return steps;
-    steps = stepsFromDecisions(std::move(*steps), builtInText("demo/hollin.decisions"),
-                               "hollin.decisions", catalogue);
-    if (!steps || !whole) return steps;
-    return stepsFromDecisions(std::move(*steps), builtInText("demo/hollin-whole.decisions"),
-                              "hollin-whole.decisions", catalogue);
+    return stepsFromDecisions(std::move(*steps), builtInText("demo/hollin.decisions"),
+                              "hollin.decisions", catalogue);
 }
 
 }  // namespace fayline::cli

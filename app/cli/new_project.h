@@ -21,9 +21,8 @@ ResultAll<std::vector<Step>> stepsFromOffsets(std::string_view text, const std::
 ResultAll<std::vector<Step>> stepsFromOffsetsFile(const std::filesystem::path& path,
                                                   const Catalogue& catalogue);
 
-/// The demo hull: its offsets, then its decisions, each group with its reason. What hangs the
-/// ballast on her; `whole`: everything else that holds her together too.
-ResultAll<std::vector<Step>> demoSteps(const Catalogue& catalogue, bool whole = false);
+/// The demo hull: its offsets, then its decisions, each group with its reason.
+ResultAll<std::vector<Step>> demoSteps(const Catalogue& catalogue);
 
 /// Adds decisions written as text to a journal's steps: lines `WHAT = VALUE`; a blank line ends a
 /// step; a line starting with # is the reason of the step below it.

@@ -4,7 +4,9 @@
 #include <QFileInfo>
 #include <QSaveFile>
 #include <algorithm>
+#include <map>
 
+#include "derive/old_paper.h"
 #include "derive/paper.h"
 #include "quantity/csv.h"
 #include "quantity/text.h"
@@ -53,6 +55,20 @@ std::vector<Sheet> sheetsFor(const Session& session, const std::vector<std::stri
     return sheets;
 }
 
+/// A line for each sheet that was printed with another code than it has.
+std::string staleText(const Session& session, const std::vector<Sheet>& all) {
+    std::map<std::string, std::string> codes;
+    for (const Sheet& sheet : all) codes.emplace(sheet.id, sheet.revision);
+    std::string text;
+    for (const OldPaper& old : oldPaper(session.journal().recorded(), codes)) {
+        text += "stale: " + old.sheet + " was printed as " + old.onPaper +
+                (old.now.empty() ? ", and there is no such sheet any more"
+                                 : ", it is " + old.now + " now") +
+                "; throw the old one away\n";
+    }
+    return text;
+}
+
 }  // namespace
 
 Result<std::vector<std::string>> framesNamed(const Project& project, const std::string& text) {
@@ -84,8 +100,8 @@ Result<std::vector<std::string>> framesNamed(const Project& project, const std::
     return frames;
 }
 
-Result<std::string> writeSheets(const Session& session, const SheetsWish& wish,
-                                const PdfWriter& write) {
+Result<SheetsWritten> writeSheets(const Session& session, const SheetsWish& wish,
+                                  const PdfWriter& write) {
     if (!write)
         return tl::unexpected(Problem{"sheets.no_printing", "sheets",
                                       "this build of the program cannot print",
@@ -108,7 +124,7 @@ Result<std::string> writeSheets(const Session& session, const SheetsWish& wish,
     options.steps = &session.journal().steps();
     std::string list = csvLine({"sheet", "file", "page", "side", "revision"});
     std::size_t pages = 0;
-    const auto sheets = sheetsFor(session, frames, options);
+    auto sheets = sheetsFor(session, frames, options);
     for (const Sheet& sheet : sheets) {
         const std::string path = wish.folder + "/" + sheet.fileName;
         if (const auto written = write(path, sheet); !written)
@@ -120,9 +136,11 @@ Result<std::string> writeSheets(const Session& session, const SheetsWish& wish,
     }
     const auto written = writeText(QString::fromStdString(wish.folder + "/sheets.csv"), list);
     if (!written) return tl::unexpected(written.error());
-    return wish.folder + ": " + std::to_string(sheets.size()) +
-           (sheets.size() == 1 ? " sheet, " : " sheets, ") + std::to_string(pages) +
-           (pages == 1 ? " page\n" : " pages\n");
+    std::string says = wish.folder + ": " + std::to_string(sheets.size()) +
+                       (sheets.size() == 1 ? " sheet, " : " sheets, ") + std::to_string(pages) +
+                       (pages == 1 ? " page\n" : " pages\n");
+    says += staleText(session, frames.empty() ? sheets : sheetsFor(session, {}, options));
+    return SheetsWritten{std::move(says), std::move(sheets)};
 }
 
 }  // namespace fayline::cli

@@ -2,6 +2,7 @@
 
 #include <functional>
 #include <string>
+#include <vector>
 
 #include "session.h"
 #include "sheet/paper.h"
@@ -19,11 +20,18 @@ struct SheetsWish {
 /// one has none.
 using PdfWriter = std::function<Result<void>(const std::string& path, const Sheet& sheet)>;
 
+/// What was written.
+struct SheetsWritten {
+    std::string says;
+    std::vector<Sheet> sheets;
+};
+
 /// Writes one PDF for each sheet and sheets.csv, which lists their pages; each file whole or not at
-/// all. Says what was written. Refused: a paper or frame that does not exist, a folder that cannot
+/// all. Says what was written, and which sheets printed before bear a code they
+/// no longer have. Refused: a paper or frame that does not exist, a folder that cannot
 /// be made or written to.
-Result<std::string> writeSheets(const Session& session, const SheetsWish& wish,
-                                const PdfWriter& write);
+Result<SheetsWritten> writeSheets(const Session& session, const SheetsWish& wish,
+                                  const PdfWriter& write);
 
 /// The frames a text names: "8-10" means F8, F9, F10 and any lettered between. Codes: option.value.
 Result<std::vector<std::string>> framesNamed(const Project& project, const std::string& text);

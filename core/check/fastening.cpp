@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "joint/work_joint.h"
+#include "quantity/display.h"
 
 namespace fayline {
 namespace {
@@ -33,6 +34,23 @@ void label(Check& check, const SetCheckInput& input, const FrameLoad& load) {
     check.consequence = input.consequence;
 }
 
+/// A demand within a band is judged at both its ends: the figures shown are those of the
+/// unfavourable one.
+void judgeBand(Check& check, const SetDemand& demand, double target) {
+    if (!check.margin) return;
+    const double best = *check.margin / demand.lowest;
+    check.why = marginText(*check.margin) + " to " + marginText(best) + ": " + demand.band;
+    if (*check.margin >= target) return;
+    if (best < 1.0) {
+        check.status = Status::isShort;
+    } else if (*check.margin >= 1.0) {
+        check.status = Status::near;
+    } else {
+        check.status = Status::outside;
+        check.outside.push_back("short at one end of the band of its load, not at the other");
+    }
+}
+
 void addStates(const SetCheckInput& input, const FrameLoad& load, const SetDemand& demand,
                const BasisResult& basis, bool metalToo, std::vector<Check>& checks) {
     basis.each([&](const LimitState& state) {
@@ -41,10 +59,7 @@ void addStates(const SetCheckInput& input, const FrameLoad& load, const SetDeman
         if (!own) return;
         const double factor = state.basis == Basis::ec5 ? load.settings.ec5Factor : 1.0;
         checks.push_back(compare(*own * factor, state, input.target));
-        if (demand.judgement.empty()) return;
-        // A share that is judged is neither good nor short: the figure stands beside the reason.
-        checks.back().outside.push_back(demand.judgement);
-        checks.back().status = Status::outside;
+        if (demand.lowest < 1.0) judgeBand(checks.back(), demand, input.target);
     });
     for (const MissingState& missing : basis.missing) {
         if (!demandFor(missing.kind, loadOf(demand)) || !askedOfHulls(missing.kind)) continue;
@@ -153,7 +168,7 @@ std::optional<Trace> explainSet(const SetCheckInput& input, const FrameLoad& loa
             trace.outside = own.outside;
         }
     }
-    if (!demand.judgement.empty()) trace.outside.push_back(demand.judgement);
+    if (!demand.band.empty()) trace.notes.push_back(demand.band);
     if (check.margin)
         trace.lines.push_back(
             {"margin", "design capacity ÷ design demand", *check.margin, "", std::nullopt});

@@ -154,6 +154,14 @@ void standOnKeel(const Structure& structure, BallastLoadInput& input) {
     }
 }
 
+/// Without a floor anywhere the heels of all frames over the keel bear what it carries.
+void bearOnHeels(const Structure& structure, BallastLoadInput& input) {
+    for (const FramePlace& frame : structure.frames) {
+        if (frame.inHull && keelTopAt(*structure.keel, frame.x))
+            input.frames.push_back({frame.id, frame.x});
+    }
+}
+
 }  // namespace
 
 BallastLoadInput ballastLoadInput(const Project& project, const Structure& structure,
@@ -167,6 +175,7 @@ BallastLoadInput ballastLoadInput(const Project& project, const Structure& struc
         input.acrossGrain = wetAcrossGrain(*wood).value_or(Stress{});
     if (!structure.ballast) {
         standOnKeel(structure, input);
+        if (input.frames.empty()) bearOnHeels(structure, input);
         return input;
     }
     const BallastPlace& ballast = *structure.ballast;
@@ -185,6 +194,7 @@ BallastLoadInput ballastLoadInput(const Project& project, const Structure& struc
             });
         if (bears) input.frames.push_back({frame.id, frame.floorX.value_or(frame.x)});
     }
+    if (input.frames.empty()) bearOnHeels(structure, input);
     for (const PlacedBolt& placed : layout.placed) {
         const BoltDecisions bolt = boltDecisions(project, placed.id);
         const Metal* metal = findMetal(materials, bolt.metal);

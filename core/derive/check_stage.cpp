@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "fastening_stages.h"
+#include "plank_bend.h"
 #include "stages.h"
 
 namespace fayline {
@@ -80,7 +81,7 @@ std::vector<FrameLoad> loadsAt(const Results& results, std::optional<std::size_t
         FrameLoad load;
         load.loadCase = one->loadCase;
         load.settings = one->settings;
-        if (place && loadsTheKeel(one->loadCase)) {
+        if (place && loadsTheKeel(one->loadCase) && one->carried) {
             const FrameShare& share = one->frames[*place];
             load.bears = true;
             const bool stands =
@@ -98,38 +99,6 @@ std::vector<FrameLoad> loadsAt(const Results& results, std::optional<std::size_t
         loads.push_back(std::move(load));
     }
     return loads;
-}
-
-/// Radius of the circle through three places of a strake, seen along the hull; nothing when they
-/// lie in a line.
-std::optional<Length> bendThrough(const FrameCurve& a, const FrameCurve& b, const FrameCurve& c,
-                                  double part) {
-    const auto placeOn = [part](const FrameCurve& curve) { return curve.at(part * curve.girth()); };
-    const CurvePoint p = placeOn(a);
-    const CurvePoint q = placeOn(b);
-    const CurvePoint r = placeOn(c);
-    const Length before = abs(b.x() - a.x());
-    const Length after = abs(c.x() - b.x());
-    if (before <= Length{} || after <= Length{}) return std::nullopt;
-    const double first = (q.y - p.y) / before;
-    const double second = (r.y - q.y) / after;
-    const double bend = std::abs(second - first) / ((before + after).si() / 2.0);
-    if (bend < 1.0 / 100.0) return std::nullopt;
-    return metres(1.0 / bend);
-}
-
-std::vector<std::optional<Length>> bendsAt(const Results& results, std::size_t i,
-                                           std::size_t strakes) {
-    const auto& curves = results.curves;
-    std::vector<std::optional<Length>> bends;
-    if (curves.size() < 3 || (i != 0 && i + 1 != curves.size())) return bends;
-    const std::size_t first = i == 0 ? 0 : curves.size() - 3;
-    if (!curves[first] || !curves[first + 1] || !curves[first + 2]) return bends;
-    for (std::size_t k = 0; k < strakes; ++k) {
-        const double part = (static_cast<double>(k) + 0.5) / static_cast<double>(strakes);
-        bends.push_back(bendThrough(*curves[first], *curves[first + 1], *curves[first + 2], part));
-    }
-    return bends;
 }
 
 Length spacingAt(const Structure& structure, std::size_t i) {
@@ -169,7 +138,7 @@ void checkFrames(const Project& project, const Materials& materials, CheckMemory
         in.curve = results.curves[i];
         in.context = context;
         if (in.curve) in.seams = seamsAt(project, in.curve->girth(), greatest);
-        if (!in.seams.empty()) in.bendRadius = bendsAt(results, i, in.seams.size() - 1);
+        if (!in.seams.empty()) in.bends = bendsAt(results, i);
         in.sided = frame.sided.value_or(Length{});
         in.moulded = frame.moulded.value_or(Length{});
         in.spacing = spacingAt(structure, i);

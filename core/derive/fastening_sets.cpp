@@ -115,11 +115,9 @@ std::optional<std::vector<JointMember>> membersOf(const FrameChecksInput& input,
     if (hole.group == "heel") {
         if (!need(context.frame, noFrame) || !need(context.keel, noKeel)) return std::nullopt;
         return std::vector<JointMember>{
-            timber(context.frame, "frame", input.moulded, 30.0),
+            timber(context.frame, "frame", hole.grip + hole.bung.value_or(Length{}), 30.0),
             timber(context.keel, "keel",
-                   hole.face == "inner" && abs(hole.start.y - hole.end.y) > Length{} ? keelSided
-                                                                                     : keelDepth,
-                   90.0)};
+                   abs(hole.start.y - hole.end.y) > Length{} ? keelSided : keelDepth, 90.0)};
     }
     if (hole.group == "floor") {
         if (!need(input.floorWood, noFloor) || !need(context.keel, noKeel)) return std::nullopt;
@@ -219,8 +217,11 @@ std::vector<SetCheckInput> setsOf(const FrameChecksInput& input) {
                     set.radius = radiusAt(*input.curve, (input.seams[k] + input.seams[k - 1]) / 2.0,
                                           max(set.width, millimetres(60)));
             }
-            if (k <= input.bendRadius.size()) set.bendRadius = input.bendRadius[k - 1];
-            set.bendArm = input.spacing;
+            if (k <= input.bends.size()) {
+                set.bendRadius = input.bends[k - 1].radius;
+                set.bendArm = input.bends[k - 1].arm;
+                set.hollowBend = input.bends[k - 1].hollow;
+            }
             set.seam = context.seam;
             set.stiffness = context.stiffness;
         }

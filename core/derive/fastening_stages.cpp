@@ -29,6 +29,9 @@ void stack(FasteningDecisions& decided, const FasteningDecisions& own) {
 /// An arm ends a little inside the planking's bilge unless decided: a quarter of the girth (from
 /// memory, to be confirmed).
 constexpr double armGirthPart = 0.25;
+/// How far the backbone stands up beside a heel above the rabbet, in mouldings of the keel
+/// (judgement).
+constexpr double heelAboveRabbet = 0.75;
 
 }  // namespace
 
@@ -73,11 +76,6 @@ std::optional<FasteningChoice> choiceOf(const FasteningDecisions& decided,
     return choice;
 }
 
-std::optional<FrameCurve> curveStage(const CurveInput& input) {
-    if (!input.hull->surface || !input.hull->surface->spans(input.x)) return std::nullopt;
-    return FrameCurve::above(input.hull->surface->sectionAt(input.x), input.keelTop);
-}
-
 std::vector<Length> seamsAt(const Project& project, Length girth, Length greatestGirth) {
     const int strakes = project.planking.strakes.value_or(0);
     if (strakes <= 0 || greatestGirth <= Length{}) return {};
@@ -117,6 +115,7 @@ HeelDetail heelDetailAt(const Project& project, const std::string& frame) {
 FrameFasteningInput frameFasteningInput(const Project& project, const Structure& structure,
                                         const FramePlace& frame,
                                         std::shared_ptr<const FrameCurve> curve,
+                                        const std::optional<RabbetPlace>& rabbet,
                                         Length greatestGirth, const Catalogue& catalogue,
                                         bool hardwoodFrame, const std::vector<Hole>& ballastBolts) {
     FrameFasteningInput in;
@@ -132,7 +131,14 @@ FrameFasteningInput frameFasteningInput(const Project& project, const Structure&
     if (structure.keel) {
         in.keelTop = keelTopAt(*structure.keel, frame.x);
         in.keelUnderside = keelUndersideAt(*structure.keel, frame.x);
-        if (in.keelTop) in.keelSided = structure.keel->sided;
+        if (in.keelTop) {
+            in.keelSided = structure.keel->sided;
+            in.backboneTop = in.keelTop;
+            // Where planking begins higher, deadwood carries the keel up beside the heels.
+            if (rabbet)
+                in.backboneTop =
+                    max(*in.keelTop, rabbet->at.z + heelAboveRabbet * structure.keel->moulded);
+        }
     }
     in.heelDetail = heelDetailAt(project, frame.id);
     if (frame.floorX && frame.floorTop && in.keelTop && in.curve) {

@@ -21,14 +21,6 @@ FasteningDecisions fasteningAt(const Project& project,
 std::optional<FasteningChoice> choiceOf(const FasteningDecisions& decided,
                                         const Catalogue& catalogue);
 
-struct CurveInput {
-    std::shared_ptr<const HullShape> hull;
-    Length x;
-    std::optional<Length> keelTop;
-    bool operator==(const CurveInput&) const = default;
-};
-std::optional<FrameCurve> curveStage(const CurveInput& input);
-
 /// Seams along a frame's curve: strakes of equal width there, those with a decided width narrowed
 /// in the same proportion as the frame's girth stands to the greatest girth.
 std::vector<Length> seamsAt(const Project& project, Length girth, Length greatestGirth);
@@ -42,6 +34,7 @@ HeelDetail heelDetailAt(const Project& project, const std::string& frame);
 FrameFasteningInput frameFasteningInput(const Project& project, const Structure& structure,
                                         const FramePlace& frame,
                                         std::shared_ptr<const FrameCurve> curve,
+                                        const std::optional<RabbetPlace>& rabbet,
                                         Length greatestGirth, const Catalogue& catalogue,
                                         bool hardwoodFrame, const std::vector<Hole>& ballastBolts);
 

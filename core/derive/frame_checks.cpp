@@ -53,7 +53,8 @@ void checkOne(const SetCheckInput& input, const std::vector<FrameLoad>& loads, J
         }
         addOnce(checkSet(input, load, demand, result, why), before, checks);
     }
-    if (checks.size() == before && quiet)
+    // What is not worked out is said even where other cases are.
+    if (quiet && (checks.size() == before || !quiet->second.known))
         checks.push_back(quietCheck(input, *quiet->first, quiet->second));
 }
 

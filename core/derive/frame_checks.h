@@ -9,6 +9,7 @@
 #include "check/fastening.h"
 #include "check/floor.h"
 #include "derive/results.h"
+#include "plank_bend.h"
 #include "joint/joint_result.h"
 #include "materials.h"
 #include "project/project.h"
@@ -50,7 +51,7 @@ struct FrameChecksInput {
     std::shared_ptr<const FrameCurve> curve;
     std::shared_ptr<const TimberContext> context;
     std::vector<Length> seams;
-    std::vector<std::optional<Length>> bendRadius;  ///< by strake, at an end of the hull
+    std::vector<PlankBend> bends;  ///< by strake, at an end of the hull
     Length sided, moulded, spacing;
     std::optional<Length> keelSided, keelMoulded;
     HeelDetail heelDetail = HeelDetail::beside;

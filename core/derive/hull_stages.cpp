@@ -25,8 +25,15 @@ HullShape loftStage(const LoftInput& input) {
                      "the point has only one of half-breadth and height", "both, or neither"});
                 continue;
             }
+            // Its place among those that are there: numbers may leave gaps.
+            if (decided.rabbet == index)
+                station.rabbet = static_cast<int>(station.points.size()) + 1;
             station.points.push_back({*point.halfBreadth, *point.height, "", ""});
         }
+        if (decided.rabbet && !station.rabbet)
+            shape.problems.push_back({"offsets.rabbet", "offsets." + id + ".rabbet",
+                                      "point " + std::to_string(*decided.rabbet) + " is not there",
+                                      "the number of one of the station's points"});
         shape.offsets.stations.push_back(std::move(station));
     }
     std::stable_sort(shape.offsets.stations.begin(), shape.offsets.stations.end(),
@@ -37,6 +44,8 @@ HullShape loftStage(const LoftInput& input) {
     auto lofted = loft(shape.offsets);
     if (lofted) {
         shape.surface = std::make_shared<const LoftedSurface>(std::move(*lofted));
+        if (auto rabbet = RabbetLine::through(shape.offsets))
+            shape.rabbet = std::make_shared<const RabbetLine>(std::move(*rabbet));
     } else {
         shape.problems = std::move(lofted.error());
     }

@@ -17,12 +17,13 @@ void LayoutMemory::nextGeneration() {
 void layOutFastenings(const Project& project, const Materials& materials,
                       const Catalogue& catalogue, LayoutMemory& memory, Results& results) {
     const Structure& structure = *results.structure;
+    const RabbetRule rule = rabbetRule(project, structure);
     for (const FramePlace& frame : structure.frames) {
-        const auto keelTop = structure.keel ? keelTopAt(*structure.keel, frame.x) : std::nullopt;
-        const auto curve = memory.curves.get(frame.id, CurveInput{results.hull, frame.x, keelTop},
-                                             curveStage, results.runs.curves);
-        results.curves.push_back(*curve ? std::shared_ptr<const FrameCurve>(curve, &**curve)
-                                        : nullptr);
+        const auto line = memory.curves.get(frame.id, curveInput(results.hull, frame.x, rule),
+                                            curveStage, results.runs.curves);
+        results.rabbets.push_back(line->rabbet);
+        results.curves.push_back(
+            line->curve ? std::shared_ptr<const FrameCurve>(line, &*line->curve) : nullptr);
     }
     const Length greatest = greatestGirth(results);
     const Wood* wood = findWood(materials, project.frames.wood);
@@ -31,8 +32,8 @@ void layOutFastenings(const Project& project, const Materials& materials,
         const FramePlace& frame = structure.frames[i];
         results.frameFastenings.push_back(memory.frames.get(
             frame.id,
-            frameFasteningInput(project, structure, frame, results.curves[i], greatest, catalogue,
-                                hardwood, results.ballastBolts->holes),
+            frameFasteningInput(project, structure, frame, results.curves[i], results.rabbets[i],
+                                greatest, catalogue, hardwood, results.ballastBolts->holes),
             layOutFrame, results.runs.frames));
     }
     int uncounted = 0;
@@ -43,7 +44,9 @@ void layOutFastenings(const Project& project, const Materials& materials,
             memory.ends.get(fore ? 0 : 1, std::move(*input), plankEndsStage, uncounted);
         return *ends ? std::shared_ptr<const PlankEnds>(ends, &**ends) : nullptr;
     };
-    const HullEnds ends{endsAt(true), endsAt(false)};
+    results.foreEnds = endsAt(true);
+    results.aftEnds = endsAt(false);
+    const HullEnds ends{results.foreEnds, results.aftEnds};
     results.planking =
         memory.planking.get(0, plankingInput(project, results, ends, greatest, catalogue, hardwood),
                             layOutPlanking, uncounted);

@@ -4,12 +4,13 @@
 #include "fastening_stages.h"
 #include "materials.h"
 #include "planking_stage.h"
+#include "rabbet_stage.h"
 
 namespace fayline {
 
 /// What the layout of everything but the ballast bolts remembers.
 struct LayoutMemory {
-    Memo<std::string, CurveInput, std::optional<FrameCurve>> curves;
+    Memo<std::string, CurveInput, PlankingLine> curves;
     Memo<std::string, FrameFasteningInput, FrameFastenings> frames;
     Memo<int, PlankEndsInput, std::optional<PlankEnds>> ends;
     Memo<int, PlankingInput, FrameFastenings> planking;

@@ -227,8 +227,8 @@ class Leg {
                            (keel_ ? " above the keel's top" : " above the frame's foot") +
                            ". Along = down that edge from A.");
         out.notes.emplace_back("Check", "A port to A starboard must read " +
-                                            unit.setOut(2.0 * datum_.across) + "; A down to the " +
-                                            (keel_ ? "keel's top " : "foot ") +
+                                            unit.setOut(2.0 * datum_.across) +
+                                            "; A down to the frame's " + "foot at the rabbet " +
                                             unit.setOut(datumAlong_) + ". If not, STOP and ask.");
     }
 

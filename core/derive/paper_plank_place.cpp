@@ -6,9 +6,7 @@
 #include <map>
 
 #include "fastening_stages.h"
-#include "hull/keel.h"
-#include "plank_ends.h"
-#include "planking_stage.h"
+#include "rabbet_stage.h"
 
 namespace fayline {
 
@@ -45,46 +43,65 @@ namespace {
 std::optional<FrameCurve> curveAt(const PaperContext& paper, Length x) {
     const auto& surface = paper.results.hull->surface;
     if (!surface || !surface->spans(x)) return std::nullopt;
-    const auto& keel = paper.results.structure->keel;
-    return FrameCurve::above(surface->sectionAt(x),
-                             keel ? keelTopAt(*keel, x) : std::optional<Length>());
-}
-
-/// What the figures of plank ends and butts run from.
-struct Edges {
-    Length greatest;  ///< greatest girth
-    std::optional<PlankEnds> fore, aft;
-};
-
-Edges edgesOf(const PaperContext& paper) {
-    Edges edges;
-    edges.greatest = greatestGirth(paper.results);
-    for (const bool fore : {true, false}) {
-        const auto input =
-            plankEndsInput(paper.project, paper.results, edges.greatest, paper.catalogue, fore);
-        if (input) (fore ? edges.fore : edges.aft) = plankEndsStage(*input);
-    }
-    return edges;
+    const RabbetRule rule = rabbetRule(paper.project, *paper.results.structure);
+    return curveStage(curveInput(paper.results.hull, x, rule)).curve;
 }
 
 /// The end of the plank that a hood fastening holds; null when there is none.
-const StrakeEnd* endOf(const Edges& edges, const Hole& hole) {
+const StrakeEnd* endOf(const Results& results, const Hole& hole) {
     const StrakeEnd* nearest = nullptr;
     const int strake = strakeOf(hole);
-    for (const auto* ends : {&edges.fore, &edges.aft}) {
+    for (const auto* ends : {&results.foreEnds, &results.aftEnds}) {
         if (!*ends || strake < 1 || strake > static_cast<int>((*ends)->strakes.size())) continue;
         const StrakeEnd& end = (*ends)->strakes[static_cast<std::size_t>(strake - 1)];
-        if (nearest == nullptr || abs(end.x - hole.start.x) < abs(nearest->x - hole.start.x))
+        if (nearest == nullptr ||
+            abs(end.middle().x - hole.start.x) < abs(nearest->middle().x - hole.start.x))
             nearest = &end;
     }
     return nearest;
 }
 
+/// How far up the plank's end its fastening stands.
+Length upOf(const StrakeEnd& end, const Hole& hole) {
+    constexpr int steps = 200;
+    const double y_m = outwardSign(hole.side) * hole.start.y.si(), z_m = hole.start.z.si();
+    const Length width = end.width();
+    Length best;
+    double nearest = 1e9;
+    for (int i = 0; i <= steps; ++i) {
+        const Length up = width * (static_cast<double>(i) / steps);
+        const EndSpot spot = end.spotAt(up);
+        const double away = std::hypot(spot.at.y.si() - y_m, spot.at.z.si() - z_m);
+        if (away < nearest) best = up;
+        nearest = std::min(nearest, away);
+    }
+    return best;
+}
+EndSpot spotOf(const StrakeEnd& end, const Hole& hole) {
+    return end.spotAt(upOf(end, hole));
+}
+
+/// How far a garboard's fastening is slanted off square to its plank, " 20°"; nothing when it is
+/// not.
+std::string slantOf(const PaperContext& paper, const Hole& hole) {
+    if (hole.group != "garboard") return "";
+    const auto curve = curveAt(paper, hole.start.x);
+    if (!curve) return "";
+    const double sign = outwardSign(hole.side);
+    const CurvePoint at = curve->at(alongOf(*curve, {sign * hole.start.y, hole.start.z}));
+    const double y = sign * (hole.start.y - hole.end.y).si(), z = (hole.start.z - hole.end.z).si();
+    const double length = std::hypot(y, z);
+    if (length <= 0) return "";
+    const int off =
+        paper_text::degrees(std::acos(std::clamp((y * at.outY + z * at.outZ) / length, -1.0, 1.0)));
+    return off < 3 ? "" : " " + std::to_string(off) + "°";
+}
+
 /// Off a frame's struck line; a plank's end from that end itself.
-std::string offLine(const PaperContext& paper, const Hole& hole, const Edges& edges) {
+std::string offLine(const PaperContext& paper, const Hole& hole) {
     if (hole.group == "hood") {
-        const StrakeEnd* end = endOf(edges, hole);
-        return end != nullptr ? paper.unit.setOut(abs(hole.start.x - end->x)) : "–";
+        const StrakeEnd* end = endOf(paper.results, hole);
+        return end != nullptr ? paper.unit.setOut(abs(hole.start.x - spotOf(*end, hole).end)) : "–";
     }
     const FramePlace* frame = paper.frame(hole.frame);
     if (frame == nullptr) return "–";
@@ -99,23 +116,18 @@ std::string nearerEdge(const PaperContext& paper, Length up, Length width) {
     return down < up ? paper.unit.coarse(down) + " U" : paper.unit.coarse(up) + " L";
 }
 
-/// From the nearer edge of its plank, "1-1/2 L"; the garboard's to the keel from the keel's top.
-std::string fromEdge(const PaperContext& paper, const Hole& hole, const Edges& edges) {
+/// From the nearer edge of its plank, "1-1/2 L".
+std::string fromEdge(const PaperContext& paper, const Hole& hole, Length greatest) {
     const PlanePoint at{outwardSign(hole.side) * hole.start.y, hole.start.z};
-    if (hole.group == "garboard") {
-        const auto& keel = paper.results.structure->keel;
-        const auto top = keel ? keelTopAt(*keel, hole.start.x) : std::nullopt;
-        return top ? paper.unit.coarse(*top - hole.start.z) : "–";
-    }
     if (hole.group == "hood") {
-        const StrakeEnd* end = endOf(edges, hole);
-        if (end == nullptr || !end->curve) return "–";
-        return nearerEdge(paper, alongOf(*end->curve, at) - end->from, end->to - end->from);
+        const StrakeEnd* end = endOf(paper.results, hole);
+        if (end == nullptr) return "–";
+        return nearerEdge(paper, upOf(*end, hole), end->width());
     }
     const auto curve = curveAt(paper, hole.start.x);
     const int strake = strakeOf(hole);
     if (!curve || strake == 0) return "–";
-    const auto seams = seamsAt(paper.project, curve->girth(), edges.greatest);
+    const auto seams = seamsAt(paper.project, curve->girth(), greatest);
     const auto after = static_cast<std::size_t>(strake);
     if (after >= seams.size()) return "–";
     return nearerEdge(paper, alongOf(*curve, at) - seams[after - 1],
@@ -135,14 +147,14 @@ constexpr std::array headings{
             "Off line: from the plank's own end, along the boat. L, U: from its "
             "lower or upper edge there."},
     Heading{"garboard", "Garboard to keel",
-            "F, A: forward or aft of the frame's struck line. Edge: "
-            "down from the keel's top."},
+            "F, A: forward or aft of the frame's struck line. L: from the "
+            "plank's lower edge. Degrees: off square to the plank, towards the rabbet."},
 };
 
 }  // namespace
 
 std::vector<PlankList> plankLists(const PaperContext& paper, const HolesOf& holes) {
-    const Edges edges = edgesOf(paper);
+    const Length greatest = greatestGirth(paper.results);
     std::vector<PlankList> lists;
     for (const char* side : {"port", "starboard"}) {
         for (const Heading& heading : headings) {
@@ -158,7 +170,8 @@ std::vector<PlankList> plankLists(const PaperContext& paper, const HolesOf& hole
                 const int strake = strakeOf(*hole);
                 rows[hole->id] = {hole->id, paperMark(*hole),
                                   strake > 0 ? "strake " + std::to_string(strake) : "",
-                                  offLine(paper, *hole, edges), fromEdge(paper, *hole, edges)};
+                                  offLine(paper, *hole),
+                                  fromEdge(paper, *hole, greatest) + slantOf(paper, *hole)};
             }
             for (const BenchGroup& group : groupsOf(paper, items)) {
                 PlankList list;

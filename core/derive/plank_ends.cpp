@@ -7,6 +7,7 @@ namespace fayline {
 namespace {
 
 constexpr int stepsAlong = 48;
+constexpr int spotsAcross = 4;  ///< pieces of one strake's end
 
 /// One place of the line that strakes end on.
 struct EndPlace {
@@ -14,22 +15,16 @@ struct EndPlace {
     Length x, z;
 };
 
-std::optional<Length> keelTopOf(const PlankEndsInput& in, Length x) {
-    return in.keel ? keelTopAt(*in.keel, x) : std::nullopt;
-}
-
-std::optional<FrameCurve> curveAt(const PlankEndsInput& in, Length x) {
-    return FrameCurve::above(in.hull->surface->sectionAt(x), keelTopOf(in, x));
-}
-
-/// The profile from the frame to the hull's end, never going down again (a sternpost's step).
+/// The rabbet from the frame to the hull's end, never going down again (a sternpost's step); where
+/// there is none, the hull's lowest line.
 std::vector<EndPlace> profileOf(const PlankEndsInput& in, Length endX) {
     std::vector<EndPlace> profile;
     for (int i = 0; i <= stepsAlong; ++i) {
         const Length x = i == stepsAlong ? endX
                                          : in.frameX + (static_cast<double>(i) / stepsAlong) *
                                                            (endX - in.frameX);
-        Length z = max(in.hull->surface->lowestAt(x), keelTopOf(in, x).value_or(metres(-1e6)));
+        const PlankingLine line = curveStage(curveInput(in.hull, x, in.rule));
+        Length z = line.rabbet ? line.rabbet->at.z : in.hull->surface->lowestAt(x);
         double s_m = 0;
         if (!profile.empty()) {
             const EndPlace& before = profile.back();
@@ -72,8 +67,7 @@ std::optional<PlankEnds> plankEndsStage(const PlankEndsInput& in) {
     const LoftedSurface& surface = *in.hull->surface;
     const Length endX = in.fore ? surface.foreEnd() : surface.afterEnd();
     if (!surface.spans(in.frameX)) return std::nullopt;
-    const auto last = curveAt(in, endX);
-    if (!last) return std::nullopt;
+    const auto last = curveStage(curveInput(in.hull, endX, in.rule)).curve;
     const double inward = in.fore ? 1.0 : -1.0;
     const auto inboard = [&](Length x) {
         const Length moved = x + inward * in.inset;
@@ -81,33 +75,33 @@ std::optional<PlankEnds> plankEndsStage(const PlankEndsInput& in) {
     };
     const auto profile = profileOf(in, endX);
     const double post_m = profile.back().s_m;
-    const double whole_m = post_m + last->girth().si();
-    const auto heightAt = [&](double s_m) {
-        return s_m <= post_m ? placeOn(profile, s_m).z : last->at(metres(s_m - post_m)).z;
+    const double flat_m = last ? last->girth().si() : 0.0;
+    const auto spotAt = [&](double s_m) -> std::optional<EndSpot> {
+        const bool post = s_m <= post_m || flat_m <= 0.0;
+        const EndPlace end = post ? placeOn(profile, s_m) : EndPlace{s_m, endX, {}};
+        const Length x = inboard(end.x);
+        const auto curve = curveStage(curveInput(in.hull, x, in.rule)).curve;
+        if (!curve) return std::nullopt;
+        // Up the end section from where the rabbet's own height is reached.
+        const Length above = alongAtHeight(*curve, post ? end.z : profile.back().z);
+        const Length along =
+            post ? above : above + (curve->girth() - above) * ((s_m - post_m) / flat_m);
+        return EndSpot{end.x, x, curve->at(along)};
     };
     PlankEnds ends;
     ends.frame = in.frame;
     for (std::size_t k = 0; k + 1 < in.seams.size(); ++k) {
-        const double from_m = in.seams[k] * whole_m;
-        const double to_m = in.seams[k + 1] * whole_m;
-        const double middle_m = (from_m + to_m) / 2.0;
-        const bool onPost = middle_m < post_m;
-        const Length x = onPost ? placeOn(profile, middle_m).x : endX;
-        const auto curve = curveAt(in, inboard(x));
-        if (!curve) return std::nullopt;
+        const double from_m = in.seams[k] * (post_m + flat_m);
+        const double to_m = in.seams[k + 1] * (post_m + flat_m);
         StrakeEnd end;
-        end.x = x;
-        end.onPost = onPost;
-        if (onPost) {
-            end.from = alongAtHeight(*curve, heightAt(from_m));
-            end.to = alongAtHeight(*curve, heightAt(to_m));
-        } else {
-            const double scale = curve->girth() / last->girth();
-            end.from = metres(std::max(0.0, from_m - post_m) * scale);
-            end.to = metres((to_m - post_m) * scale);
+        for (int i = 0; i <= spotsAcross; ++i) {
+            const auto spot =
+                spotAt(from_m + (static_cast<double>(i) / spotsAcross) * (to_m - from_m));
+            if (!spot) return std::nullopt;
+            end.line.push_back(*spot);
         }
-        end.to = max(end.to, end.from);
-        end.curve = std::make_shared<const FrameCurve>(*curve);
+        end.onPost = (from_m + to_m) / 2.0 < post_m ||
+                     (in.rule.keel && end.line[spotsAcross / 2].at.y < in.rule.keel->sided / 2.0);
         ends.strakes.push_back(std::move(end));
     }
     return ends;

@@ -5,14 +5,14 @@
 #include <vector>
 
 #include "derive/results.h"
-#include "hull/keel.h"
 #include "layout/planking.h"
+#include "rabbet_stage.h"
 
 namespace fayline {
 
 struct PlankEndsInput {
     std::shared_ptr<const HullShape> hull;
-    std::optional<KeelTimber> keel;
+    RabbetRule rule;
     std::string frame;  ///< the end's own frame
     Length frameX;
     bool fore = true;
@@ -21,8 +21,10 @@ struct PlankEndsInput {
     bool operator==(const PlankEndsInput&) const = default;
 };
 
-/// Where strakes end: along the stem (or sternpost) from the end frame's lowest point, then up the
-/// end section, each strake with its own share of that line. Nothing where there is no shape.
+/// Where strakes end: along the rabbet of stem (or sternpost) from the end frame on, then up the
+/// end section, each strake with its own share of that line. An end whose middle stands within the
+/// keel's half siding of the centreline is in stem or sternpost, not on a transom. Nothing where
+/// there is no shape.
 std::optional<PlankEnds> plankEndsStage(const PlankEndsInput& input);
 
 }  // namespace fayline

@@ -12,6 +12,37 @@ std::optional<FasteningChoice> groupChoice(const Project& project, const char* g
     return choiceOf(fasteningAt(project, {group}), catalogue);
 }
 
+/// Over the keel timber its own siding, no wider than the rabbet is; where the rabbet lies above
+/// its top, the deadwood on it. Beyond its ends stem and sternpost are as wide as a rabbet that is
+/// given says, and as deep as they need be; a derived one says nothing of them.
+std::optional<GarboardSeat> garboardSeat(const Structure& structure,
+                                         const std::optional<RabbetPlace>& rabbet, Length planking,
+                                         Length x) {
+    if (!rabbet || !structure.keel) return std::nullopt;
+    const KeelTimber& keel = *structure.keel;
+    const auto top = keelTopAt(keel, x);
+    if (!top && rabbet->derived) return std::nullopt;
+    GarboardSeat seat;
+    seat.half = rabbet->at.y;
+    if (!top) {
+        seat.member = x < keel.from ? "stem" : "sternpost";
+        return seat;
+    }
+    if (!rabbet->derived) {
+        seat.half = min(seat.half, keel.sided / 2.0);
+    } else {
+        seat.half = keel.sided / 2.0;
+    }
+    if (rabbet->at.z + planking >= *top) {
+        seat.member = "deadwood";
+        return seat;
+    }
+    seat.member = "keel";
+    seat.top = top;
+    seat.underside = keelUndersideAt(keel, x);
+    return seat;
+}
+
 }  // namespace
 
 std::optional<PlankEndsInput> plankEndsInput(const Project& project, const Results& results,
@@ -23,7 +54,7 @@ std::optional<PlankEndsInput> plankEndsInput(const Project& project, const Resul
     const std::size_t i = fore ? 0 : frames.size() - 1;
     PlankEndsInput in;
     in.hull = results.hull;
-    in.keel = results.structure->keel;
+    in.rule = rabbetRule(project, *results.structure);
     in.frame = frames[i].id;
     in.frameX = frames[i].x;
     in.fore = fore;
@@ -60,11 +91,9 @@ PlankingInput plankingInput(const Project& project, const Results& results, cons
         line.curve = results.curves[i];
         line.seams = seamsAt(project, line.curve->girth(), greatestGirth);
         line.sided = structure.frames[i].sided.value_or(Length{});
-        line.overKeel =
-            structure.keel && keelTopAt(*structure.keel, structure.frames[i].x).has_value();
+        line.seat = garboardSeat(structure, results.rabbets[i], in.planking, structure.frames[i].x);
         in.frames.push_back(std::move(line));
     }
-    if (structure.keel) in.keelSided = structure.keel->sided;
     in.fore = ends.fore;
     in.aft = ends.aft;
     return in;

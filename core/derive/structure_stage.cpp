@@ -31,7 +31,7 @@ std::optional<KeelTimber> keelOf(const KeelDecisions& keel, Structure& structure
 
 void placeFrames(const StructureInput& input, Structure& structure) {
     const FrameSetDecisions& set = input.frames;
-    miss(structure, !set.count || !set.first || !set.spacing, "frames.count",
+    miss(structure, set.count.value_or(0) == 0 || !set.first || !set.spacing, "frames.count",
          "how many frames, where the first stands, and their room and space");
     miss(structure, !set.all.sided || !set.all.moulded, "frames.sided",
          "the frames' siding and moulding");

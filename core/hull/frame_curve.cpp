@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace fayline {
 namespace {
@@ -9,6 +10,8 @@ namespace {
 /// Half the length over which a direction is taken, so that small facets of the section do not show
 /// in it.
 constexpr Length reach = millimetres(15);
+/// Points nearer than this are one.
+constexpr Length hair = millimetres(1e-6);
 
 Length distance(const SectionPoint& a, const SectionPoint& b) {
     return metres(std::hypot((b.y - a.y).si(), (b.z - a.z).si()));
@@ -36,6 +39,40 @@ std::optional<FrameCurve> FrameCurve::above(const Section& section, std::optiona
     curve.points_.insert(
         curve.points_.end(),
         points.begin() + static_cast<std::ptrdiff_t>(std::min(first, points.size())), points.end());
+    return along(std::move(curve));
+}
+
+std::optional<FrameCurve> FrameCurve::from(const Section& section, const SectionPoint& foot) {
+    const auto& points = section.points;
+    if (points.size() < 2) return std::nullopt;
+    std::size_t piece = 1;
+    SectionPoint start = points.front();
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const SectionPoint& a = points[i - 1];
+        const double dy = (points[i].y - a.y).si();
+        const double dz = (points[i].z - a.z).si();
+        const double squared = dy * dy + dz * dz;
+        const double t =
+            squared > 0
+                ? std::clamp(((foot.y - a.y).si() * dy + (foot.z - a.z).si() * dz) / squared, 0.0,
+                             1.0)
+                : 0.0;
+        const SectionPoint nearest = between(a, points[i], t);
+        if (distance(nearest, foot) < distance(start, foot)) {
+            start = nearest;
+            piece = i;
+        }
+    }
+    FrameCurve curve;
+    curve.x_ = section.x;
+    curve.points_.push_back(start);
+    for (std::size_t i = piece; i < points.size(); ++i) {
+        if (distance(points[i], curve.points_.back()) > hair) curve.points_.push_back(points[i]);
+    }
+    return along(std::move(curve));
+}
+
+std::optional<FrameCurve> FrameCurve::along(FrameCurve curve) {
     if (curve.points_.size() < 2) return std::nullopt;
     curve.along_.push_back(Length{});
     for (std::size_t i = 1; i < curve.points_.size(); ++i) {

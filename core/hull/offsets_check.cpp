@@ -148,6 +148,13 @@ class Checker {
                    "at most " + std::to_string(mostPoints));
             return;
         }
+        if (station.rabbet &&
+            (*station.rabbet < 1 || *station.rabbet > static_cast<int>(station.points.size()))) {
+            refuse("offsets.rabbet", where(s, 0),
+                   "the rabbet of " + stationName(station.id) + " is point " +
+                       std::to_string(*station.rabbet),
+                   "1 to " + std::to_string(station.points.size()));
+        }
         bool sound = true;
         for (std::size_t p = 0; p < station.points.size(); ++p) {
             const auto& point = station.points[p];

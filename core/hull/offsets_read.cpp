@@ -25,6 +25,8 @@ constexpr std::string_view unitsAllowed = "mm, cm, m, in, ft or ft-in-8ths";
 
 constexpr std::array<std::string_view, 4> columnNames{"station", "x", "half_breadth", "height"};
 enum Column : std::size_t { station, x, halfBreadth, height };
+/// May be left out.
+constexpr std::string_view lineColumn = "line";
 
 class OffsetsReader {
   public:
@@ -93,14 +95,15 @@ class OffsetsReader {
     }
 
     void findColumns() {
-        const std::vector<std::string> names(columnNames.begin(), columnNames.end());
+        std::vector<std::string> names(columnNames.begin(), columnNames.end());
+        names.emplace_back(lineColumn);
         for (const auto& title : file_.header) {
             if (std::find(names.begin(), names.end(), title) != names.end()) continue;
             const auto meant = didYouMean(title, names);
             refuse(file_.headerLine, "offsets.column_unknown",
                    "\"" + quotable(title) + "\" is not a column of a table of offsets",
                    (meant ? "did you mean " + *meant + "? " : "") +
-                       std::string("station, x, half_breadth and height"));
+                       std::string("station, x, half_breadth, height and line"));
         }
         for (std::size_t c = 0; c < columnNames.size(); ++c) {
             const auto found = file_.column(columnNames[c]);
@@ -110,6 +113,7 @@ class OffsetsReader {
             }
             column_[c] = found.value_or(0);
         }
+        line_ = file_.column(lineColumn);
     }
 
     struct Typed {
@@ -165,11 +169,28 @@ class OffsetsReader {
         stations.back().points.push_back(
             {out->value, up->value, std::move(out->text), std::move(up->text)});
         lines_.points.back().push_back(row.line);
+        if (line_) readLine(row.cells[*line_], row.line);
+    }
+
+    void readLine(const std::string& mark, int line) {
+        OffsetStation& at = offsets_.stations.back();
+        if (mark.empty()) return;
+        if (mark != "rabbet") {
+            refuse(line, "offsets.line", "line is \"" + quotable(mark) + "\"",
+                   "rabbet, or nothing");
+        } else if (at.rabbet) {
+            refuse(line, "offsets.rabbet_twice",
+                   "the rabbet of station " + quotable(at.id) + " is marked a second time",
+                   "one point of each station");
+        } else {
+            at.rabbet = static_cast<int>(at.points.size());
+        }
     }
 
     CsvFile file_;
     LengthUnit unit_ = LengthUnit::mm;
     std::array<std::size_t, 4> column_{};
+    std::optional<std::size_t> line_;
     Offsets offsets_;
     detail::SourceLines lines_;
     Problems problems_;

@@ -28,9 +28,8 @@ double between(const Place& a, const Place& b) {
 double toEnd(const std::shared_ptr<const PlankEnds>& ends, const PlankLine& frame, int strake) {
     const auto k = static_cast<std::size_t>(strake) - 1;
     if (!ends || k >= ends->strakes.size()) return 0.0;
-    const StrakeEnd& end = ends->strakes[k];
-    const CurvePoint at = end.curve->at((end.from + end.to) / 2.0);
-    return between({end.x.si(), at.y.si(), at.z.si()}, middleOf(frame, strake));
+    const EndSpot end = ends->strakes[k].middle();
+    return between({end.end.si(), end.at.y.si(), end.at.z.si()}, middleOf(frame, strake));
 }
 
 /// A strake from one end of the hull to the other; where an end has no shape, from the last frame.
@@ -94,7 +93,7 @@ Row rowOf(const std::vector<StrakeRun>& runs, double longest_m) {
             }
             --bay;
             taken[static_cast<std::size_t>(strake)].insert(bay);
-            row.butts.push_back({"butt" + std::to_string(row.butts.size() + 1), strake, bay});
+            row.butts.push_back({"", strake, bay});
             next = bay + 1;
             start_m = run.middles_m[bay];
         }
@@ -126,6 +125,8 @@ std::vector<Butt> setOutButts(const PlankingInput& in, std::vector<Finding>& fin
         runs.push_back(runOf(in, k));
     const double longest_m = in.longest->si();
     Row row = rowOf(runs, longest_m);
+    for (Butt& butt : row.butts)
+        butt.id = "butt" + std::to_string(butt.strake) + "_" + in.frames[butt.bay].frame;
     if (row.tight.empty() && row.unbroken.empty()) return row.butts;
     const auto cure = cureFor(runs, longest_m);
     const auto tell = [&](std::vector<std::string> holes, const std::string& says) {

@@ -6,18 +6,10 @@
 #include <utility>
 
 #include "frame_findings.h"
+#include "frame_parts.h"
 #include "practice.h"
 
 namespace fayline {
-namespace {
-
-constexpr std::array<std::pair<HeelDetail, std::string_view>, 5> details{{
-    {HeelDetail::socketed, "socketed"},
-    {HeelDetail::onTop, "on_top"},
-    {HeelDetail::beside, "beside"},
-    {HeelDetail::continuous, "continuous"},
-    {HeelDetail::halfFrames, "half_frames"},
-}};
 
 Point mirrored(Length x, const HullSide& side, Length y, Length z) {
     return {x, side.sign * y, z};
@@ -35,40 +27,51 @@ Hole holeFor(const FrameFasteningInput& in, const FasteningChoice& choice, const
     return hole;
 }
 
-/// A hole across the frame's depth, by its place along the frame.
+namespace {
+
+constexpr std::array<std::pair<HeelDetail, std::string_view>, 5> details{{
+    {HeelDetail::socketed, "socketed"},
+    {HeelDetail::onTop, "on_top"},
+    {HeelDetail::beside, "beside"},
+    {HeelDetail::continuous, "continuous"},
+    {HeelDetail::halfFrames, "half_frames"},
+}};
+
+/// A hole across the frame's depth, where it stands at some depth.
 struct Crossing {
-    Length along, diameter;
+    CurvePoint at;
+    Length diameter;
 };
 
-Length plankAlong(const FrameFasteningInput& in, std::size_t strake, int i) {
-    const FasteningChoice& choice = *in.plank[strake];
-    const Length width = in.seams[strake + 1] - in.seams[strake];
-    const Length edge = min(max(4.0 * choice.diameter, 0.2 * width), width / 2.0);
-    return spread(in.seams[strake] + edge, in.seams[strake + 1] - edge, i, choice.count);
-}
-
-std::vector<Crossing> plankCrossings(const FrameFasteningInput& in) {
+std::vector<Crossing> plankCrossings(const FrameFasteningInput& in, const PlankPlaces& places,
+                                     Length depth) {
     std::vector<Crossing> all;
-    for (std::size_t k = 0; k + 1 < in.seams.size() && k < in.plank.size(); ++k) {
-        for (int i = 0; in.plank[k] && i < in.plank[k]->count; ++i)
-            all.push_back({plankAlong(in, k, i), in.plank[k]->diameter});
+    for (std::size_t k = 0; k < places.size(); ++k) {
+        for (const Length along : places[k])
+            all.push_back({in.curve->inside(along, depth), in.plank[k]->diameter});
     }
     return all;
 }
 
+/// Wood to the nearest crossing over two diameters of the thinner, at a depth along the frame.
+Length spareAt(const FrameFasteningInput& in, const std::vector<Crossing>& crossings, Length depth,
+               Length diameter, Length along) {
+    const CurvePoint here = in.curve->inside(along, depth);
+    Length least = metres(1);
+    for (const Crossing& c : crossings) {
+        const Length away = metres(std::hypot((here.y - c.at.y).si(), (here.z - c.at.z).si()));
+        const Length body = min(diameter, c.diameter);
+        least = min(least, away - (diameter + c.diameter) / 2.0 - 2.0 * body);
+    }
+    return least;
+}
+
 /// The place nearest the wanted one, no further off than `most` and between the ends, that leaves
-/// two diameters of wood to every crossing; else the one that leaves most.
-Length clearOf(const std::vector<Crossing>& crossings, Length wanted, Length diameter, Length from,
-               Length to, Length most) {
+/// two diameters of wood to every crossing at this depth; else the one that leaves most.
+Length clearOf(const FrameFasteningInput& in, const std::vector<Crossing>& crossings, Length depth,
+               Length wanted, Length diameter, Length from, Length to, Length most) {
     constexpr Length step = millimetres(2);
-    const auto spare = [&](Length along) {
-        Length least = metres(1);
-        for (const Crossing& c : crossings) {
-            const Length body = min(diameter, c.diameter);
-            least = min(least, abs(along - c.along) - (diameter + c.diameter) / 2.0 - 2.0 * body);
-        }
-        return least;
-    };
+    const auto spare = [&](Length along) { return spareAt(in, crossings, depth, diameter, along); };
     Length best = wanted;
     Length bestSpare = spare(wanted);
     for (Length off = step; off <= most && bestSpare < Length{}; off += step) {
@@ -81,16 +84,56 @@ Length clearOf(const std::vector<Crossing>& crossings, Length wanted, Length dia
     return best;
 }
 
+/// Draws the ends of a row in until they are clear of the crossings; where there is no room for
+/// that, they stay.
+void clearEnds(const FrameFasteningInput& in, const std::vector<Crossing>& crossings, Length depth,
+               const FasteningChoice& choice, Length& from, Length& to) {
+    constexpr Length step = millimetres(2);
+    const Length room = (to - from) / 4.0;
+    const auto clear = [&](Length along) {
+        return spareAt(in, crossings, depth, choice.diameter, along) >= Length{};
+    };
+    for (Length off; off <= room; off += step) {
+        if (!clear(from + off)) continue;
+        from += off;
+        break;
+    }
+    for (Length off; off <= room; off += step) {
+        if (!clear(to - off)) continue;
+        to -= off;
+        break;
+    }
+}
+
 /// Arm fastenings run fore and aft through frame and floor where these lie side by side, along the
 /// middle of the frame.
 void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const HullSide& side,
-          FrameFastenings& out) {
+          const PlankPlaces& places, FrameFastenings& out) {
     if (!in.floor || choice.count <= 0) return;
     const Length depth = in.planking + in.moulded / 2.0;
     const Length inner = in.keelSided.value_or(Length{}) / 2.0 + 2.0 * choice.diameter;
     const Length outer = in.floor->reach - 4.0 * choice.diameter;
-    const auto from = in.curve->alongAtHalfBreadth(inner);
-    const auto to = in.curve->alongAtHalfBreadth(outer);
+    auto from = in.curve->alongAtHalfBreadth(inner);
+    auto to = in.curve->alongAtHalfBreadth(outer);
+    // No lower than the floor's underside on the keel, so that the floor has wood round them, and
+    // clear of the heel's fastenings.
+    const Length lowest = in.floor->underside + edgeDiameters * choice.diameter;
+    const auto free = [&](Length along) {
+        const CurvePoint at = in.curve->inside(along, depth);
+        if (at.z < lowest) return false;
+        Hole bored;
+        bored.start = mirrored(in.curve->x() - in.sided, side, at.y, at.z);
+        bored.end = mirrored(in.curve->x() + in.sided, side, at.y, at.z);
+        return std::none_of(out.holes.begin(), out.holes.end(), [&](const Hole& hole) {
+            return hole.group == "heel" && hole.side == side.word &&
+                   distanceBetween(hole, bored) < (hole.diameter + choice.diameter) / 2.0 +
+                                                      2.0 * max(hole.diameter, choice.diameter);
+        });
+    };
+    constexpr Length step = millimetres(2);
+    while (from && to && *from < *to && !free(*from)) *from += step;
+    const auto crossings = plankCrossings(in, places, depth);
+    if (from && to && *from < *to) clearEnds(in, crossings, depth, choice, *from, *to);
     if (!from || !to || *to <= *from) {
         out.findings.push_back({"grip",
                                 {in.frame + "." + side.letter + ".arm.1"},
@@ -102,11 +145,10 @@ void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const Hu
     const double aft = in.floor->x > in.curve->x() ? 1.0 : -1.0;
     const Length far = in.floor->x + aft * in.floor->siding / 2.0;
     const Length near = in.curve->x() - aft * in.sided / 2.0;
-    const auto crossings = plankCrossings(in);
     const Length pitch = choice.count > 1 ? (*to - *from) / (choice.count - 1) : *to - *from;
     const Length give = min(millimetres(40), max(Length{}, pitch - 4.0 * choice.diameter) / 2.0);
     for (int i = 0; i < choice.count; ++i) {
-        const Length along = clearOf(crossings, spread(*from, *to, i, choice.count),
+        const Length along = clearOf(in, crossings, depth, spread(*from, *to, i, choice.count),
                                      choice.diameter, *from, *to, give);
         const CurvePoint place = in.curve->inside(along, depth);
         Hole hole = holeFor(in, choice, side, "arm", i + 1, "A");
@@ -118,53 +160,6 @@ void arms(const FrameFasteningInput& in, const FasteningChoice& choice, const Hu
         hole.grip = abs(far - near);
         hole.length = hole.grip + 2.0 * proud;
         hole.steps = throughSteps(choice, hole.grip);
-        out.holes.push_back(std::move(hole));
-    }
-}
-
-/// Where a heel fastening starts and which way it goes, for each heel detail: into the keel's side,
-/// or down into its top.
-void heels(const FrameFasteningInput& in, const FasteningChoice& choice, const HullSide& side,
-           FrameFastenings& out) {
-    if (!in.keelSided || !in.keelTop || choice.count <= 0) return;
-    const bool through = choice.kind == FasteningKind::bolt || choice.kind == FasteningKind::rivet;
-    if (through && !choice.length) {
-        const std::string place = in.frame + "." + side.letter + ".heel";
-        out.findings.push_back({"grip",
-                                {place + ".1"},
-                                std::nullopt,
-                                place + ": how long its bolts or rivets are is not decided",
-                                {place + ".length="}});
-        return;
-    }
-    const bool down = in.heelDetail == HeelDetail::onTop ||
-                      in.heelDetail == HeelDetail::continuous ||
-                      in.heelDetail == HeelDetail::halfFrames;
-    const Length length = choice.length.value_or(Length{});
-    const Length half = *in.keelSided / 2.0;
-    for (int i = 0; i < choice.count; ++i) {
-        Hole hole = holeFor(in, choice, side, "heel", i + 1, "H");
-        hole.joins = {in.frame + "." + side.letter, "keel"};
-        hole.face = "inner";
-        const Length x = in.curve->x() + (i % 2 == 0 ? -0.2 : 0.2) * in.sided;
-        if (down) {
-            const Length y =
-                half / 2.0 + (choice.count > 1
-                                  ? (static_cast<double>(i) / (choice.count - 1) - 0.5) * half / 2.0
-                                  : Length{});
-            hole.start = mirrored(x, side, y, *in.keelTop + in.moulded);
-            hole.end = mirrored(x, side, y, *in.keelTop + in.moulded - choice.counterbore - length);
-        } else {
-            const Length depth = *in.keelTop - in.keelUnderside.value_or(*in.keelTop - in.moulded);
-            const Length z =
-                spread(*in.keelTop - 0.25 * depth, *in.keelTop - 0.6 * depth, i, choice.count);
-            hole.start = mirrored(x, side, half + in.moulded, z);
-            hole.end = mirrored(x, side, half + in.moulded - choice.counterbore - length, z);
-        }
-        hole.length = length;
-        hole.grip = in.moulded - choice.counterbore;
-        hole.steps = choice.kind == FasteningKind::woodScrew ? screwSteps(choice, in.moulded, true)
-                                                             : throughSteps(choice, length);
         out.holes.push_back(std::move(hole));
     }
 }
@@ -207,44 +202,6 @@ void floorBolts(const FrameFasteningInput& in, const FasteningChoice& choice,
     }
 }
 
-/// Plank fastenings at one crossing: square to the plank, spread over its width, staggered fore and
-/// aft.
-void planks(const FrameFasteningInput& in, const HullSide& side, FrameFastenings& out) {
-    for (std::size_t strake = 0; strake + 1 < in.seams.size() && strake < in.plank.size();
-         ++strake) {
-        if (!in.plank[strake] || in.plank[strake]->count <= 0) continue;
-        const FasteningChoice& choice = *in.plank[strake];
-        const std::string name = "plank." + std::to_string(strake + 1);
-        for (int i = 0; i < choice.count; ++i) {
-            const CurvePoint place = in.curve->at(plankAlong(in, strake, i));
-            Hole hole = holeFor(in, choice, side, name.c_str(), i + 1, "P");
-            hole.mark = std::to_string(strake + 1) + static_cast<char>('a' + i);
-            hole.group = "plank";
-            hole.face = "outer";
-            hole.joins = {"strake" + std::to_string(strake + 1) + "." + side.letter,
-                          in.frame + "." + side.letter};
-            const double stagger = choice.count > 1 ? (i % 2 == 0 ? -0.2 : 0.2) : 0.0;
-            const Length x = in.curve->x() + stagger * in.sided;
-            const bool through =
-                choice.kind == FasteningKind::rivet || choice.kind == FasteningKind::bolt;
-            const Length stack = in.planking + in.moulded - choice.counterbore;
-            const Length length = through ? stack + choice.washerThickness + choice.diameter
-                                          : choice.length.value_or(Length{});
-            const Length from = choice.counterbore;
-            hole.start =
-                mirrored(x, side, place.y - place.outY * from, place.z - place.outZ * from);
-            hole.end = mirrored(x, side, place.y - place.outY * (from + length),
-                                place.z - place.outZ * (from + length));
-            hole.length = length;
-            hole.grip = through ? stack : in.planking - choice.counterbore;
-            hole.steps = choice.kind == FasteningKind::woodScrew
-                             ? screwSteps(choice, in.planking, in.hardwoodFrame)
-                             : throughSteps(choice, stack);
-            out.holes.push_back(std::move(hole));
-        }
-    }
-}
-
 }  // namespace
 
 std::string_view nameOf(HeelDetail detail) {
@@ -267,9 +224,10 @@ FrameFastenings layOutFrame(const FrameFasteningInput& input) {
     for (const auto& [side, heel, arm] :
          {std::tuple(&portSide, &input.heelPort, &input.armPort),
           std::tuple(&starboardSide, &input.heelStarboard, &input.armStarboard)}) {
-        if (*heel) heels(input, **heel, *side, out);
-        if (*arm) arms(input, **arm, *side, out);
-        planks(input, *side, out);
+        PlankPlaces places = plankPlaces(input);
+        if (*heel) placeHeels(input, **heel, *side, places, out);
+        if (*arm) arms(input, **arm, *side, places, out);
+        planks(input, *side, places, out);
     }
     if (input.floorBolt) floorBolts(input, *input.floorBolt, out);
     frameFindings(input, out);

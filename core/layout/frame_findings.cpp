@@ -74,6 +74,20 @@ void checkScrew(const FrameFasteningInput& in, const Hole& hole, const Fastening
     }
 }
 
+/// A drift must bite in what the heel stands on.
+void checkHeelBite(const Hole& hole, std::vector<Finding>& findings) {
+    const Length bite = hole.length - hole.grip;
+    const Length least = biteDiameters * hole.diameter;
+    if (hole.kind != "drift" || bite >= least) return;
+    findings.push_back({"grip",
+                        {hole.id},
+                        least - bite,
+                        hole.id + " has " + shown(max(Length{}, bite)) + " in the " +
+                            hole.joins.back() + "; 4 diameters are " + shown(least),
+                        {hole.frame + (hole.side == "port" ? ".P" : ".S") +
+                         ".heel.length=" + wholeUp(hole.length + least - bite)}});
+}
+
 void checkPlankEdge(const FrameFasteningInput& in, std::vector<Finding>& findings) {
     for (std::size_t strake = 0; strake + 1 < in.seams.size() && strake < in.plank.size();
          ++strake) {
@@ -94,6 +108,18 @@ void checkPlankEdge(const FrameFasteningInput& in, std::vector<Finding>& finding
     }
 }
 
+/// A floor that only one arm holds works against the keel's far edge.
+void checkBothArms(const FrameFasteningInput& in, std::vector<Finding>& findings) {
+    if (!in.floor || in.armPort.has_value() == in.armStarboard.has_value()) return;
+    const bool port = in.armPort.has_value();
+    findings.push_back({"floor",
+                        {in.frame + (port ? ".P.arm.1" : ".S.arm.1")},
+                        std::nullopt,
+                        in.frame + "'s floor is fastened to its frame on " +
+                            (port ? "port" : "starboard") + " alone",
+                        {in.frame + (port ? ".S.arm.count=" : ".P.arm.count=")}});
+}
+
 }  // namespace
 
 void frameFindings(const FrameFasteningInput& input, FrameFastenings& fastenings) {
@@ -101,8 +127,10 @@ void frameFindings(const FrameFasteningInput& input, FrameFastenings& fastenings
         const FasteningChoice* choice = choiceOf(input, hole);
         if (choice->kind == FasteningKind::woodScrew)
             checkScrew(input, hole, *choice, fastenings.findings);
+        if (hole.group == "heel") checkHeelBite(hole, fastenings.findings);
     }
     checkPlankEdge(input, fastenings.findings);
+    checkBothArms(input, fastenings.findings);
     clearanceFindings(input, fastenings);
 }
 

@@ -5,14 +5,11 @@
 #include <tuple>
 
 #include "planking_findings.h"
+#include "planking_parts.h"
 #include "practice.h"
 
 namespace fayline {
-namespace {
 
-constexpr HullSide bothSides[] = {portSide, starboardSide};
-
-/// A hole square to the planking at a place of its outside.
 void drill(Hole& hole, const PlankingInput& in, const FasteningChoice& choice, const HullSide& side,
            Length x, const CurvePoint& place, Length inner) {
     const bool through = choice.kind == FasteningKind::bolt || choice.kind == FasteningKind::rivet;
@@ -34,6 +31,8 @@ void drill(Hole& hole, const PlankingInput& in, const FasteningChoice& choice, c
                      : throughSteps(choice, through ? stack : length);
 }
 
+namespace {
+
 CurvePoint between(const CurvePoint& a, const CurvePoint& b) {
     const double outY = a.outY + b.outY;
     const double outZ = a.outZ + b.outZ;
@@ -42,16 +41,16 @@ CurvePoint between(const CurvePoint& a, const CurvePoint& b) {
             size > 0 ? outZ / size : a.outZ};
 }
 
-/// Across a strake from edge to edge, clear of both.
-CurvePoint across(const FrameCurve& curve, Length from, Length to, Length clear, int i, int count) {
-    const Length width = to - from;
+/// A place across a strake that wide, clear of both its edges.
+Length across(Length width, Length clear, int i, int count) {
     const Length edge = min(max(clear, 0.15 * width), width / 2.0);
-    return curve.at(spread(from + edge, to - edge, i, count));
+    return spread(edge, width - edge, i, count);
 }
 
 CurvePoint acrossStrake(const PlankLine& line, int strake, Length clear, int i, int count) {
     const auto k = static_cast<std::size_t>(strake);
-    return across(*line.curve, line.seams[k - 1], line.seams[k], clear, i, count);
+    const Length lower = line.seams[k - 1];
+    return line.curve->at(lower + across(line.seams[k] - lower, clear, i, count));
 }
 
 void fastenButts(const PlankingInput& in, const std::vector<Butt>& butts, FrameFastenings& out) {
@@ -111,50 +110,14 @@ void fastenEnds(const PlankingInput& in, FrameFastenings& out) {
                     hole.group = "hood";
                     hole.joins = {"strake" + std::to_string(k + 1) + "." + side.letter,
                                   end.onPost ? post : flat};
-                    const double off = (i % 2 == 0 ? 1.0 : -1.0) * side.sign * inward;
-                    drill(hole, in, choice, side, end.curve->x() + off * choice.diameter,
-                          across(*end.curve, end.from, end.to, 3.0 * choice.diameter, i,
-                                 choice.count),
+                    const bool even = (static_cast<int>(k) + i) % 2 == 0;
+                    const double off = (even ? 1.0 : -1.0) * side.sign * inward;
+                    const EndSpot spot =
+                        end.spotAt(across(end.width(), 3.0 * choice.diameter, i, choice.count));
+                    drill(hole, in, choice, side, spot.x + off * choice.diameter, spot.at,
                           max(choice.length.value_or(Length{}), in.planking));
                     out.holes.push_back(std::move(hole));
                 }
-            }
-        }
-    }
-}
-
-/// The garboard's lower edge lies in the keel's rabbet and is driven level into the keel, clear of
-/// a butt.
-void fastenGarboard(const PlankingInput& in, const std::vector<Butt>& butts, FrameFastenings& out) {
-    if (!in.garboard || in.garboard->count <= 0) return;
-    const FasteningChoice& choice = *in.garboard;
-    for (std::size_t bay = 0; bay + 1 < in.frames.size(); ++bay) {
-        const PlankLine& fore = in.frames[bay];
-        const PlankLine& aft = in.frames[bay + 1];
-        if (!garboardBay(in, bay)) continue;
-        const Length middle = (fore.curve->x() + aft.curve->x()) / 2.0;
-        const bool butted = std::any_of(butts.begin(), butts.end(), [&](const Butt& butt) {
-            return butt.strake == 1 && butt.bay == bay;
-        });
-        for (const HullSide& side : bothSides) {
-            for (int i = 0; i < choice.count; ++i) {
-                Hole hole;
-                hole.id = fore.frame + "." + side.letter + ".garboard." + std::to_string(i + 1);
-                hole.mark = "G" + std::to_string(i + 1);
-                hole.frame = fore.frame;
-                hole.group = "garboard";
-                hole.joins = {std::string("strake1.") + side.letter, "keel"};
-                CurvePoint place = between(fore.curve->at(Length{}), aft.curve->at(Length{}));
-                place.z -= 2.0 * choice.diameter;
-                place.outY = 1;
-                place.outZ = 0;
-                const double part = (i + 1.0) / (choice.count + 1.0);
-                Length x = fore.curve->x() + part * (aft.curve->x() - fore.curve->x());
-                const Length clear = endDiameters * choice.diameter;
-                if (butted && abs(x - middle) < clear) x = middle + (x < middle ? -clear : clear);
-                drill(hole, in, choice, side, x, place,
-                      max(choice.length.value_or(Length{}), in.planking));
-                out.holes.push_back(std::move(hole));
             }
         }
     }
@@ -164,13 +127,6 @@ void fastenGarboard(const PlankingInput& in, const std::vector<Butt>& butts, Fra
 
 Length endInset(const FasteningChoice& hood) {
     return 5.0 * hood.diameter;
-}
-
-bool garboardBay(const PlankingInput& in, std::size_t bay) {
-    const PlankLine& fore = in.frames[bay];
-    const PlankLine& aft = in.frames[bay + 1];
-    return fore.curve && aft.curve && fore.overKeel && aft.overKeel && fore.seams.size() > 1 &&
-           aft.seams.size() > 1 && aft.curve->x() > fore.curve->x();
 }
 
 FrameFastenings layOutPlanking(const PlankingInput& input) {

@@ -121,7 +121,7 @@ void checkWidths(const PlankingInput& in, const std::vector<Butt>& butts,
         for (std::size_t k = 0; k < ends->strakes.size(); ++k) {
             const int strake = static_cast<int>(k) + 1;
             const int before = narrow.strakes;
-            addNarrow(narrow, ends->strakes[k].to - ends->strakes[k].from, strake, *in.hood);
+            addNarrow(narrow, ends->strakes[k].width(), strake, *in.hood);
             if (narrow.strakes == before) continue;
             for (const char* side : {".P.hood.", ".S.hood."})
                 narrow.ids.push_back(ends->frame + side + std::to_string(strake) + ".1");
@@ -183,30 +183,6 @@ void checkBays(const PlankingInput& in, const std::vector<Butt>& butts,
                             fit > 0 ? std::vector{"garboard.count=" + std::to_string(fit)}
                                     : std::vector<std::string>{}});
     }
-}
-
-/// A garboard fastening that ends short of the keel's side holds nothing.
-void checkReach(const PlankingInput& in, const std::vector<Hole>& holes,
-                std::vector<Finding>& findings) {
-    if (!in.keelSided || !in.garboard) return;
-    Finding finding{"grip", {}, std::nullopt, "", {}};
-    for (const Hole& hole : holes) {
-        if (hole.group != "garboard") continue;
-        const Length lacks = abs(hole.end.y) - *in.keelSided / 2.0;
-        if (lacks <= Length{} || (hole.side == "port") != (hole.end.y < Length{})) continue;
-        if (!finding.missing || lacks > *finding.missing) {
-            finding.missing = lacks;
-            finding.says = hole.id + " ends " + shown(lacks) + " short of the keel's side";
-        }
-        finding.holes.push_back(hole.id);
-    }
-    if (finding.holes.empty()) return;
-    if (finding.holes.size() > 1)
-        finding.says += "; " + std::to_string(finding.holes.size() - 1) + " more do so too";
-    if (in.garboard->length)
-        finding.cure = {"garboard.length=" + wholeUp(*in.garboard->length + *finding.missing +
-                                                     7.0 * in.garboard->diameter)};
-    findings.push_back(std::move(finding));
 }
 
 /// Every hole lies in one cross section, so only neighbours along the hull can meet.
@@ -271,7 +247,6 @@ void plankingFindings(const PlankingInput& in, const std::vector<Butt>& butts,
     }
     checkWidths(in, butts, out.findings);
     checkBays(in, butts, out.findings);
-    checkReach(in, out.holes, out.findings);
     checkMeetings(out.holes, out.findings);
 }
 

@@ -13,6 +13,8 @@ namespace fayline {
 inline constexpr double edgeDiameters = 2.5;
 inline constexpr double endDiameters = 4.0;
 inline constexpr double pitchDiameters = 4.0;
+/// What a drift wants in the timber it is driven into (common practice, no published source).
+inline constexpr double biteDiameters = 4.0;
 
 /// One side of the hull: starboard as the curve has it, port its mirror.
 struct HullSide {

@@ -11,6 +11,7 @@ namespace {
 constexpr double armUnevenness = 1.25;
 /// Part of a frame's load the heel fastenings may take before they slip: between a twentieth and a
 /// half, by heel detail and bedding (judgement).
+constexpr double heelPartLowest = 0.05;
 constexpr double heelPartHighest = 0.5;
 
 /// Writes the working where it is wanted.
@@ -85,11 +86,12 @@ SetDemand heelDemand(const FasteningSet& set, const FrameLoad& load, Teller& tel
     const double part = set.floorHere ? heelPartHighest : 1.0;
     const auto count = static_cast<double>(set.count);
     SetDemand demand;
-    if (set.floorHere)
-        demand.judgement =
-            "the heels' share is a judgement, a twentieth to a half, and the half is counted; "
-            "should "
-            "they slip, the floor's arms carry the whole, and are checked for it";
+    if (set.floorHere) {
+        demand.lowest = heelPartLowest / heelPartHighest;
+        demand.band =
+            "the heels' share is judged to lie between a twentieth and a half of the frame's load; "
+            "should they slip, the floor's arms carry the whole, and are checked for it";
+    }
     tell.say("share", "part of the frame's load on its heels, highest of a twentieth to a half",
              part, "", Standing::judgement);
     tell.say("M", "the frame's share of the case's moment", load.moment, "statics",
@@ -155,10 +157,21 @@ SetDemand thrustDemand(const FasteningSet& set, const FrameLoad& load, Length le
     return demand;
 }
 
+/// Between two frames the garboard's lower half hangs on its own edge. What a rolling keel asks of
+/// it wants the frames' stiffness; the floors are checked for the whole of that.
+SetDemand garboardDemand(const FasteningSet& set, const FrameLoad& load, Teller& tell) {
+    if (!loadsTheKeel(load.loadCase)) return thrustDemand(set, load, set.spacing / 2.0, tell);
+    return notKnown(
+        "how far the keel's roll opens the garboard's seam is not worked out: it wants the "
+        "stiffness of frames and floors, which are checked for the whole of the keel's load");
+}
+
 /// A plank end bent to the hull wants to spring away from the rabbet.
 SetDemand hoodDemand(const FasteningSet& set, const FrameLoad& load, Teller& tell) {
     if (load.loadCase != LoadCase::springback)
         return nothing("this case does not draw plank ends off");
+    if (set.hollowBend)
+        return nothing("the plank runs hollow to its end: springing back presses the end on");
     if (!set.bendRadius || set.bendArm <= Length{})
         return nothing("the plank runs straight to its end");
     if (set.stiffness.si() <= 0)
@@ -169,7 +182,7 @@ SetDemand hoodDemand(const FasteningSet& set, const FrameLoad& load, Teller& tel
     demand.axial = load.settings.factor * moment / set.bendArm / static_cast<double>(set.count);
     tell.say("E", "stiffness of the wet plank", set.stiffness, "mean of clear wood",
              Standing::derived);
-    tell.say("R", "radius of its bend near the end", *set.bendRadius);
+    tell.say("R", "radius of its bend at the first frame, square to its face", *set.bendRadius);
     tell.say("M", "moment that holds the bend: E·w·t³/12/R", moment);
     tell.say("a", "from the end to the next frame", set.bendArm);
     tell.say("T", "on each fastening: M/a/n", demand.axial);
@@ -199,6 +212,11 @@ SetDemand demandOn(const FasteningSet& set, const FrameLoad& load, Trace* trace)
     if (set.group == "plank") return thrustDemand(set, load, set.spacing, tell);
     if (set.group == "butt") return thrustDemand(set, load, set.spacing / 2.0, tell);
     if (set.group == "hood") return hoodDemand(set, load, tell);
+    if (set.group == "garboard") return garboardDemand(set, load, tell);
+    if (set.group == "backbone")
+        return notKnown(
+            "what loads a backbone joint is not worked out yet: the keel's bending between the "
+            "floors, and at its ends rig and rudder, are missing");
     return notKnown("the load on this joint is not worked out yet");
 }
 

@@ -98,6 +98,18 @@ std::vector<Field> hullRows() {
          "Where the lofting station stands, measured aft.",
          entrySetter<Length, OffsetStationDecisions>(
              [](Project & p) -> auto& { return p.offsets; }, [](auto& s) -> auto& { return s.x; })},
+        {"offsets.*.rabbet",
+         ValueKind::count,
+         1,
+         1000,
+         "1 to 1000",
+         {},
+         "offsets",
+         "rabbet",
+         "Which of the station's points, counted from the keel, lies on the rabbet line.",
+         entrySetter<int, OffsetStationDecisions>(
+             [](Project & p) -> auto& { return p.offsets; },
+             [](auto& s) -> auto& { return s.rabbet; })},
         {"offsets.*.#.half_breadth",
          ValueKind::length,
          0,

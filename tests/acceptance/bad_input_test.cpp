@@ -88,7 +88,7 @@ std::vector<BadOffsets> badOffsets() {
          {"bad.csv:2", "stands there twice", "once"}},
         {"semicolons",
          table({"1;0;10;500"}, "# unit: mm\nstation;x;half_breadth;height\n"),
-         {"bad.csv:2", "not a column", "station, x, half_breadth and height"}},
+         {"bad.csv:2", "not a column", "station, x, half_breadth, height and line"}},
         {"too_few_cells", with(6, "2,1000,300"), {"bad.csv:6", "3 cells", "one cell for each"}},
         {"decimal_comma",
          with(6, "2,1000,300,5,1000"),
@@ -315,7 +315,7 @@ TEST(BadInput, CommandLinesThatAreWrongExitWithTwo) {
 
 TEST(BadInput, FilesThatAreNoProjectsAreRefusedAndLeftAsTheyAre) {
     const Folder folder;
-    putDemo(folder, "good.fayline");
+    putBallastHull(folder, "good.fayline");
     const std::string good = bytesOf(folder / "good.fayline");
     folder.write("text.fayline", "a letter to the yard\n");
     folder.write("empty.fayline", "");

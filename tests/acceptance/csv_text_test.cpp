@@ -14,7 +14,7 @@ namespace {
 
 class CsvAndText : public ::testing::Test {
   protected:
-    void SetUp() override { putDemo(folder, "d.fayline"); }
+    void SetUp() override { putBallastHull(folder, "d.fayline"); }
     Json json(const char* command) { return doneJson(folder, {command, "d.fayline", "--json"}); }
     fayline::CsvFile csv(const char* command) {
         const auto file = fayline::readCsv(done(folder, {command, "d.fayline", "--csv"}), command);

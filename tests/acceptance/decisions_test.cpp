@@ -13,7 +13,7 @@ namespace {
 
 class Decisions : public ::testing::Test {
   protected:
-    void SetUp() override { putDemo(folder, "p.fayline"); }
+    void SetUp() override { putBallastHull(folder, "p.fayline"); }
     std::string run(Words words) {
         words.insert(words.begin() + 1, "p.fayline");
         return done(folder, words);

@@ -23,7 +23,7 @@ const std::string metalShape = R"({format: text, program: text, project: text, s
 
 TEST(Metal, EveryKeyIsAsTheContractsNameIt) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     const Json metal = doneJson(folder, {"metal", "p.fayline", "--json"});
     EXPECT_EQ(mismatch(metal, metalShape), "");
     EXPECT_EQ(headMismatch(metal, "fayline.metal/1", true), "");
@@ -31,7 +31,7 @@ TEST(Metal, EveryKeyIsAsTheContractsNameIt) {
 
 TEST(Metal, TheDemosBoltsNutsAndWashersAreCounted) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     const Json metal = doneJson(folder, {"metal", "p.fayline", "--json"});
     int bolts = 0, nuts = 0, washers = 0;
     for (const Json& line : metal["lines"]) {
@@ -55,7 +55,7 @@ TEST(Metal, TheDemosBoltsNutsAndWashersAreCounted) {
 
 TEST(Metal, AnUnknownMassIsNullAndSaysWhy) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     done(folder, {"decide", "p.fayline", "heel.kind=wood_screw", "heel.count=1", "heel.gauge=12",
                   "heel.length=2 in"});
     const Json metal = doneJson(folder, {"metal", "p.fayline", "--json"});
@@ -73,7 +73,7 @@ TEST(Metal, AnUnknownMassIsNullAndSaysWhy) {
 
 TEST(Metal, TextAndCsvSayWhatTheJsonSays) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     const Json metal = doneJson(folder, {"metal", "p.fayline", "--json"});
     const auto csv = linesOf(done(folder, {"metal", "p.fayline", "--csv"}));
     ASSERT_EQ(csv.size(), metal["lines"].size() + 1);

@@ -143,6 +143,31 @@ void putDemo(const Folder& folder, const std::string& name) {
     folder.write(name, bytes);
 }
 
+void putBallastHull(const Folder& folder, const std::string& name) {
+    static const std::string bytes = [] {
+        const Folder own;
+        own.write("hollin-offsets.csv", sourceText("resources/demo/hollin-offsets.csv"));
+        done(own, {"import", "hollin-offsets.csv", "--to", "b.fayline"});
+        const std::string text = sourceText("tests/hulls/hollin-ballast.decisions") + "\n\n";
+        Words step{"decide", "b.fayline"};
+        std::string why;
+        for (const std::string& line : linesOf(text)) {
+            if (line.empty() && step.size() > 2) {
+                step.insert(step.end(), {"--why", why});
+                done(own, step);
+                step.resize(2);
+                why.clear();
+            } else if (line.rfind("# ", 0) == 0) {
+                why += (why.empty() ? "" : " ") + line.substr(2);
+            } else if (const auto equals = line.find(" = "); equals != std::string::npos) {
+                step.push_back(line.substr(0, equals) + "=" + line.substr(equals + 3));
+            }
+        }
+        return bytesOf(own / "b.fayline");
+    }();
+    folder.write(name, bytes);
+}
+
 Text marginsWithoutStep(const Folder& folder, const std::string& name) {
     std::string text;
     int left_out = 0;

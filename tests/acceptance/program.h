@@ -54,6 +54,8 @@ Json doneJson(const Folder& folder, const Words& words);
 
 /// A copy of the demo project under this name.
 void putDemo(const Folder& folder, const std::string& name);
+/// The demo's hull with nothing decided but what hangs her ballast.
+void putBallastHull(const Folder& folder, const std::string& name);
 std::vector<std::string> linesOf(const std::string& text);
 
 /// A long text that a failing test shows by its digest alone.

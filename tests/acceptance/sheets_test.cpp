@@ -66,7 +66,7 @@ std::string tool(const Folder& folder, const Words& words) {
 
 TEST(Sheets, OnePdfForEachFrameFloorKeelAndPlanksAndAListOfTheirPages) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     decideGroups(folder, "p.fayline");
     const Ran ran = runFayline(folder, {"sheets", "p.fayline", "--to", "out/paper"});
     ASSERT_EQ(ran.exit, 0) << ran.err;
@@ -113,7 +113,7 @@ TEST(Sheets, OnePdfForEachFrameFloorKeelAndPlanksAndAListOfTheirPages) {
 
 TEST(Sheets, AFramesTwoSidesFitTwoPagesOfEitherPaper) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     decideGroups(folder, "p.fayline");
     for (const std::string paper : {"a4", "letter"}) {
         done(folder, {"sheets", "p.fayline", "--to", paper, "--paper", paper, "--frames", "14-24"});
@@ -125,7 +125,7 @@ TEST(Sheets, AFramesTwoSidesFitTwoPagesOfEitherPaper) {
 
 TEST(Sheets, TheWholeDemoHullIsDrilledFromItsSheets) {
     const Folder folder;
-    done(folder, {"demo", "--to", "w.fayline", "--whole"});
+    putDemo(folder, "w.fayline");
     for (const std::string paper : {"a4", "letter"}) {
         done(folder, {"sheets", "w.fayline", "--to", paper, "--paper", paper});
         std::set<std::string> sheets;
@@ -156,7 +156,7 @@ TEST(Sheets, TheWholeDemoHullIsDrilledFromItsSheets) {
 
 TEST(Sheets, SomeFramesOnly) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     done(folder, {"sheets", "p.fayline", "--to", "a", "--frames", "13-15"});
     std::set<std::string> sheets;
     for (const Row& row : rowsOf(folder, "a")) sheets.insert(row.sheet);
@@ -169,7 +169,7 @@ TEST(Sheets, SomeFramesOnly) {
 
 TEST(Sheets, TheirCountOfHolesIsTheTakeOffsAndTheListsOfHoles) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     decideGroups(folder, "p.fayline");
     const auto holes = doneJson(folder, {"holes", "p.fayline", "--json"})["holes"];
     const auto csv = linesOf(done(folder, {"holes", "p.fayline", "--csv"}));
@@ -192,7 +192,7 @@ TEST(Sheets, TheirCountOfHolesIsTheTakeOffsAndTheListsOfHoles) {
 
 TEST(Sheets, UndoingGivesTheOldCodesBack) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     decideGroups(folder, "p.fayline");
     const auto list = [&](const std::string& dir) {
         done(folder, {"sheets", "p.fayline", "--to", dir});
@@ -216,7 +216,7 @@ TEST(Sheets, UndoingGivesTheOldCodesBack) {
 
 TEST(Sheets, SayTheSameInEveryLocaleAndZone) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     decideGroups(folder, "p.fayline");
     done(folder, {"sheets", "p.fayline", "--to", "a"});
     const Ran ran = runFayline(folder, {"sheets", "p.fayline", "--to", "b"},
@@ -227,7 +227,7 @@ TEST(Sheets, SayTheSameInEveryLocaleAndZone) {
 
 TEST(Sheets, RefusalsNameWhatIsWrongAndWriteNothing) {
     const Folder folder;
-    putDemo(folder, "p.fayline");
+    putBallastHull(folder, "p.fayline");
     const auto refused = [&](Words words, int exit, const std::string& says) {
         words.insert(words.begin(), {"sheets", "p.fayline"});
         const Ran ran = runFayline(folder, words);
@@ -244,4 +244,20 @@ TEST(Sheets, RefusalsNameWhatIsWrongAndWriteNothing) {
     folder.write("taken", "a file");
     refused({"--to", "taken"}, 1, "taken");
     EXPECT_EQ(bytesOf(folder / "taken"), "a file");
+}
+
+TEST(Sheets, WhatWasPrintedIsKeptAndGoesStale) {
+    const Folder folder;
+    putBallastHull(folder, "p.fayline");
+    const auto before = folder.digests();
+    done(folder, {"sheets", "p.fayline", "--to", "a", "--frames", "16"});
+    EXPECT_EQ(folder.digests().at("p.fayline"), before.at("p.fayline")) << "only when asked";
+    EXPECT_EQ(done(folder, {"sheets", "p.fayline", "--to", "b", "--printed"}).find("stale"),
+              std::string::npos);
+    EXPECT_EQ(doneJson(folder, {"verify", "p.fayline", "--json"})["outcome"], "ok");
+    done(folder, {"decide", "p.fayline", "K.5.diameter=1 in"});
+    const std::string changed = done(folder, {"sheets", "p.fayline", "--to", "c"});
+    EXPECT_NE(changed.find("stale: keel was printed as "), std::string::npos) << changed;
+    done(folder, {"undo", "p.fayline"});
+    EXPECT_EQ(done(folder, {"sheets", "p.fayline", "--to", "d"}).find("stale"), std::string::npos);
 }

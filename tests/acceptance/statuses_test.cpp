@@ -20,7 +20,7 @@ double num(const Json& json) {
 
 class Statuses : public ::testing::Test {
   protected:
-    void SetUp() override { putDemo(folder, "p.fayline"); }
+    void SetUp() override { putBallastHull(folder, "p.fayline"); }
     Json margins() { return doneJson(folder, {"margins", "p.fayline", "--json"}); }
     void decide(const std::string& what) { done(folder, {"decide", "p.fayline", what}); }
     Folder folder;
@@ -216,4 +216,30 @@ TEST_F(Statuses, CuringWhatIsShortCuresIt) {
     decide("K.4.washer_thickness=6 mm");
     decide("K.6.diameter=7/8 in");
     EXPECT_EQ(counted(margins())["short"], 0);
+}
+
+// On the whole demo hull: a heel's share is known within a band only, of which the figures are
+// those of the unfavourable end; the other end's margin is ten times as good.
+TEST(DemoStatuses, HeelsAreJudgedAtBothEndsOfTheirBandAndTheRestByTheirMargin) {
+    const Folder folder;
+    putDemo(folder, "w.fayline");
+    const Json json = doneJson(folder, {"margins", "w.fayline", "--json"});
+    std::set<std::string> isShort;
+    int banded = 0;
+    for (const Json& check : json["checks"]) {
+        const std::string status = check["status"];
+        if (status == "short") isShort.insert(check["id"]);
+        const bool heel = check["group"] == "heel" && !check["margin"].is_null();
+        if (!heel || num(check["margin"]) >= 1) {
+            EXPECT_EQ(status, statusOf(check, usual)) << check;
+        } else {
+            EXPECT_EQ(status, 10 * num(check["margin"]) < 1 ? "short" : "outside") << check;
+        }
+        if (!heel) continue;
+        ++banded;
+        EXPECT_NE(check["why"].get<std::string>().find("a twentieth and a half"),
+                  std::string::npos);
+    }
+    EXPECT_GT(banded, 100);
+    EXPECT_EQ(isShort, (std::set<std::string>{"F17.P.arm.1", "K.4", "K.6"}));
 }

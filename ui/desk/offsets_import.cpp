@@ -18,6 +18,9 @@ void decideAll(const Offsets& offsets, Typed& typed) {
     if (offsets.waterline) typed.emplace_back("hull.waterline", offsets.waterlineText);
     for (const OffsetStation& station : offsets.stations) {
         typed.emplace_back("offsets." + station.id + ".x", station.xText);
+        if (station.rabbet)
+            typed.emplace_back("offsets." + station.id + ".rabbet",
+                               std::to_string(*station.rabbet));
         for (std::size_t i = 0; i < station.points.size(); ++i) {
             typed.emplace_back(pointName(station.id, i + 1, "half_breadth"),
                                station.points[i].halfBreadthText);
@@ -35,6 +38,7 @@ void dropOthers(const Project& present, Typed& typed) {
     };
     for (const auto& [id, station] : present.offsets) {
         drop("offsets." + id + ".x", station.x.has_value());
+        drop("offsets." + id + ".rabbet", station.rabbet.has_value());
         for (const auto& [index, point] : station.points) {
             const auto number = static_cast<std::size_t>(index);
             drop(pointName(id, number, "half_breadth"), point.halfBreadth.has_value());

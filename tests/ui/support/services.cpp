@@ -1,5 +1,6 @@
 #include "services.h"
 
+#include <QFile>
 #include <stdexcept>
 
 #include "new_project.h"
@@ -18,6 +19,25 @@ std::shared_ptr<const Catalogue> catalogue() {
     return known;
 }
 
+namespace {
+
+/// The demo hull with nothing decided but what hangs her ballast.
+ResultAll<std::vector<Step>> ballastHullSteps() {
+    const auto textOf = [](const char* name) {
+        QFile file(QStringLiteral(FAYLINE_SOURCE_DIR) + QString::fromLatin1(name));
+        if (!file.open(QIODevice::ReadOnly)) throw std::runtime_error(name);
+        return file.readAll().toStdString();
+    };
+    auto steps = cli::stepsFromOffsets(textOf("/resources/demo/hollin-offsets.csv"),
+                                       "hollin-offsets.csv", *catalogue());
+    if (!steps) return steps;
+    return cli::stepsFromDecisions(std::move(*steps),
+                                   textOf("/tests/hulls/hollin-ballast.decisions"),
+                                   "hollin-ballast.decisions", *catalogue());
+}
+
+}  // namespace
+
 DeskSetup deskSetup() {
     return {catalogue(), "fayline test", "the builder",
             [] { return std::string("2026-11-25T10:42:07Z"); }};
@@ -34,7 +54,7 @@ WindowServices services() {
     given.fromOffsets = [](const std::filesystem::path& path) {
         return cli::stepsFromOffsetsFile(path, *catalogue());
     };
-    given.demo = [] { return cli::demoSteps(*catalogue()); };
+    given.demo = ballastHullSteps;
     given.readJoint = [](const std::string& text,
                          const std::string& name) -> ResultAll<NamedJoint> {
         const auto read = cli::readJointText(text, name, *catalogue());
@@ -45,7 +65,7 @@ WindowServices services() {
 }
 
 DemoFile::DemoFile() {
-    const auto steps = cli::demoSteps(*catalogue());
+    const auto steps = ballastHullSteps();
     if (!steps) throw std::runtime_error(steps.error().front().line());
     const auto made = ProjectFile::create(path().toStdString(), *steps, "fayline test");
     if (!made) throw std::runtime_error(made.error().line());

@@ -15,7 +15,7 @@ std::shared_ptr<const Catalogue> catalogue();
 WindowServices services();
 DeskSetup deskSetup();
 
-/// The demo hull in a folder of its own.
+/// The demo hull with her ballast decided, nothing else, in a folder of its own.
 class DemoFile {
   public:
     DemoFile();

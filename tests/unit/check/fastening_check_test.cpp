@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <set>
 
 #include "joint/work_joint.h"
 
@@ -99,18 +100,37 @@ TEST(SetChecks, TheMetalIsCheckedOnceForBothTimberSets) {
               1);
 }
 
-TEST(SetChecks, AJudgedShareIsNeverPlainlyGood) {
+// The figures are those of the band's unfavourable end; the other end's margin is ten times that.
+TEST(SetChecks, AJudgedShareIsJudgedAtBothEndsOfItsBand) {
     SetCheckInput input = plankSet();
     input.set.group = "heel";
     input.set.keelSided = millimetres(210);
     input.set.floorHere = true;
     FrameLoad load = loadOf(LoadCase::knockdownPort);
     load.bears = true;
-    load.moment = newtonMetres(1);
-    for (const Check& check : checked(input, load)) {
-        EXPECT_EQ(check.status, Status::outside);
-        EXPECT_FALSE(check.outside.empty());
+    std::set<Status> seen;
+    for (double moment_Nm = 1; moment_Nm < 1e5; moment_Nm *= 1.1) {
+        load.moment = newtonMetres(moment_Nm);
+        for (const Check& check : checked(input, load)) {
+            ASSERT_TRUE(check.margin);
+            EXPECT_NE(check.why.find("a twentieth and a half"), std::string::npos);
+            seen.insert(check.status);
+            const double worst = *check.margin, best = 10 * worst;
+            if (worst >= input.target) {
+                EXPECT_NE(check.status, Status::near);
+                EXPECT_NE(check.status, Status::isShort);
+            } else if (worst >= 1) {
+                EXPECT_EQ(check.status, Status::near);
+            } else if (best < 1) {
+                EXPECT_EQ(check.status, Status::isShort);
+            } else {
+                EXPECT_EQ(check.status, Status::outside);
+                EXPECT_FALSE(check.outside.empty());
+            }
+        }
     }
+    EXPECT_TRUE(seen.contains(Status::isShort) && seen.contains(Status::near) &&
+                seen.contains(Status::outside));
 }
 
 TEST(SetChecks, WithoutAJointTheReasonStands) {

@@ -88,13 +88,34 @@ TEST(ReadOffsets, unitLine) {
 TEST(ReadOffsets, columns) {
     EXPECT_EQ(lineFor(replaced(good, "half_breadth", "half_bredth")),
               "offsets.csv:3: \"half_bredth\" is not a column of a table of offsets; did you mean "
-              "half_breadth? station, x, half_breadth and height\n"
+              "half_breadth? station, x, half_breadth, height and line\n"
               "offsets.csv:3: the column half_breadth is missing; station,x,half_breadth,height");
     const auto swapped = readOffsets(
         "# unit: mm\nheight,station,half_breadth,x\n0,a,0,0\n100,a,50,0\n0,b,0,90\n100,b,50,90\n",
         "f");
     ASSERT_TRUE(swapped) << "columns may stand in any order";
     EXPECT_EQ(swapped->stations[1].points[1].height, millimetres(100));
+}
+
+TEST(ReadOffsets, theRabbetsPointOfEachStation) {
+    const std::string marked =
+        "# unit: mm\n"
+        "station,x,half_breadth,height,line\n"
+        "bow,0,0,100,rabbet\n"
+        "bow,0,20,500,\n"
+        "mid,1000,0,0,\n"
+        "mid,1000,420,200,rabbet\n"
+        "mid,1000,500,450,\n";
+    const auto offsets = readOffsets(marked, "offsets.csv");
+    ASSERT_TRUE(offsets);
+    EXPECT_EQ(offsets->stations[0].rabbet, 1);
+    EXPECT_EQ(offsets->stations[1].rabbet, 2);
+    EXPECT_FALSE(readOffsets(good, "offsets.csv")->stations[0].rabbet);
+    EXPECT_EQ(lineFor(replaced(marked, "450,", "450,rabbet")),
+              "offsets.csv:7: the rabbet of station mid is marked a second time; one point of each "
+              "station");
+    EXPECT_EQ(lineFor(replaced(marked, "0,0,\n", "0,0,chine\n")),
+              "offsets.csv:5: line is \"chine\"; rabbet, or nothing");
 }
 
 TEST(ReadOffsets, negativeHalfBreadth) {

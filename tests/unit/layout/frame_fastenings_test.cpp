@@ -49,6 +49,7 @@ FrameFasteningInput frame() {
     in.keelSided = millimetres(200);
     in.keelTop = millimetres(200);
     in.keelUnderside = millimetres(50);
+    in.backboneTop = millimetres(330);
     in.floor = FloorBody{millimetres(4060), millimetres(75),  millimetres(200),
                          millimetres(380),  millimetres(500), true};
     for (int i = 0; i <= 10; ++i) in.seams.push_back(millimetres(140 * i));
@@ -135,6 +136,78 @@ TEST(FrameFastenings, HeelsGoIntoTheKeelsSideOrItsTop) {
     const Hole& top = *ofGroup(onTop, "heel", "port")[0];
     EXPECT_EQ(top.start.y, top.end.y);
     EXPECT_LT(top.end.z, *in.keelTop);
+}
+
+// A side at 25 degrees from the keel's lower part: down through the inner face into its side.
+TEST(FrameFastenings, HeelsOfFlatFramesGoDownIntoTheKeelsSide) {
+    auto in = frame();
+    const double slope = 25 * 3.14159265358979323846 / 180.0;
+    Section section;
+    section.x = millimetres(4000);
+    section.points = {
+        {millimetres(100), millimetres(90)},
+        {millimetres(100 + 1500 * std::cos(slope)), millimetres(90 + 1500 * std::sin(slope))}};
+    in.curve = std::make_shared<const FrameCurve>(*FrameCurve::above(section, std::nullopt));
+    in.moulded = millimetres(60);
+    in.backboneTop = in.keelTop;
+    in.armPort.reset();
+    in.armStarboard.reset();
+    FasteningChoice heel = screw(2);
+    heel.length = millimetres(150);
+    in.heelPort = in.heelStarboard = heel;
+    for (const Hole* hole : ofGroup(layOutFrame(in), "heel", "starboard")) {
+        EXPECT_EQ(hole->face, "inner");
+        EXPECT_EQ(hole->joins.back(), "keel");
+        EXPECT_GT(hole->start.z, hole->end.z);
+        EXPECT_GT(hole->start.y, millimetres(100));
+        EXPECT_LT(hole->end.y, millimetres(100 - 15));
+        EXPECT_GT(hole->end.z, *in.keelUnderside);
+        EXPECT_NEAR(inMillimetres(metres(std::hypot((hole->start.y - hole->end.y).si(),
+                                                    (hole->start.z - hole->end.z).si()))),
+                    150 + 9, 1e-9);
+        // Its head stands on the frame's inner face, 84 mm square in from the outside.
+        const double y = inMillimetres(hole->start.y) - 100, z = inMillimetres(hole->start.z) - 90;
+        EXPECT_NEAR(z * std::cos(slope) - y * std::sin(slope), 84, 1.5);
+    }
+}
+
+// A side at 80 degrees: level through the frame's outer face, port and starboard at turns.
+TEST(FrameFastenings, HeelsOfSteepFramesGoLevelThroughTheFrame) {
+    auto in = frame();
+    Section section;
+    section.x = millimetres(4000);
+    section.points = {{millimetres(80), millimetres(200)}, {millimetres(256), millimetres(1200)}};
+    in.curve = std::make_shared<const FrameCurve>(*FrameCurve::above(section, std::nullopt));
+    in.plank.clear();
+    in.seams.clear();
+    in.armPort.reset();
+    in.armStarboard.reset();
+    FasteningChoice heel = screw(2);
+    heel.length = millimetres(150);
+    in.heelPort = in.heelStarboard = heel;
+    const auto layout = layOutFrame(in);
+    const auto port = ofGroup(layout, "heel", "port"),
+               starboard = ofGroup(layout, "heel", "starboard");
+    ASSERT_EQ(port.size(), 2U);
+    for (const Hole* hole : port) {
+        EXPECT_EQ(hole->face, "outer");
+        EXPECT_EQ(hole->start.z, hole->end.z);
+        for (const Hole* other : starboard)
+            EXPECT_GT(distanceBetween(*hole, *other), 2.0 * hole->diameter);
+    }
+    EXPECT_EQ(port[0]->joins.back(), "deadwood");
+}
+
+TEST(FrameFastenings, TheGarboardsLowestFasteningGivesWayToTheHeels) {
+    auto in = frame();
+    FasteningChoice heel = screw(1);
+    heel.length = millimetres(90);
+    in.heelPort = in.heelStarboard = heel;
+    const auto layout = layOutFrame(in);
+    for (const Hole* hole : ofGroup(layout, "heel", "starboard")) {
+        for (const Hole* plank : ofGroup(layout, "plank", "starboard"))
+            EXPECT_GE(inMillimetres(distanceBetween(*hole, *plank)), 3 * 6.15 - 0.1) << plank->id;
+    }
 }
 
 TEST(FrameFastenings, FloorBoltsReachTheKeelsUnderside) {

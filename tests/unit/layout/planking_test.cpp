@@ -23,7 +23,15 @@ PlankLine boxLine(const std::string& id, double x_m, int strakes) {
     line.curve = std::make_shared<const FrameCurve>(*FrameCurve::above(section, std::nullopt));
     for (int k = 0; k <= strakes; ++k)
         line.seams.push_back(line.curve->girth() * (static_cast<double>(k) / strakes));
-    line.overKeel = true;
+    line.seat = GarboardSeat{"keel", metres(2), std::nullopt, std::nullopt};
+    return line;
+}
+
+/// Places a quarter apart across a strake that ends square at its own section.
+std::vector<EndSpot> endLine(const FrameCurve& curve, Length from, Length to) {
+    std::vector<EndSpot> line;
+    for (int i = 0; i <= 4; ++i)
+        line.push_back({curve.x(), curve.x(), curve.at(from + (i / 4.0) * (to - from))});
     return line;
 }
 
@@ -33,7 +41,7 @@ std::shared_ptr<const PlankEnds> boxEnds(const std::string& frame, double x_m, i
     PlankEnds ends;
     ends.frame = frame;
     for (std::size_t k = 1; k < line.seams.size(); ++k)
-        ends.strakes.push_back({metres(x_m), k < 2, line.curve, line.seams[k - 1], line.seams[k]});
+        ends.strakes.push_back({k < 2, endLine(*line.curve, line.seams[k - 1], line.seams[k])});
     return std::make_shared<const PlankEnds>(ends);
 }
 
@@ -209,9 +217,10 @@ TEST(Butts, SixtyStrakesKeepTheShift) {
     const auto butts = setOutButts(in, findings);
     EXPECT_TRUE(findings.empty());
     EXPECT_GE(butts.size(), 60U * 2U);
-    EXPECT_EQ(butts.front().id, "butt1");
+    for (const Butt& butt : butts)
+        EXPECT_EQ(butt.id,
+                  "butt" + std::to_string(butt.strake) + "_F" + std::to_string(butt.bay + 1));
     for (std::size_t i = 1; i < butts.size(); ++i) {
-        EXPECT_EQ(butts[i].id, "butt" + std::to_string(i + 1));
         EXPECT_TRUE(butts[i].strake > butts[i - 1].strake ||
                     (butts[i].strake == butts[i - 1].strake && butts[i].bay > butts[i - 1].bay));
     }
@@ -226,9 +235,9 @@ TEST(Planking, AButtsFasteningsStandMidwayOnTheirBlock) {
     const auto out = layOutPlanking(in);
     ASSERT_EQ(out.holes.size(), 4U);
     const Hole& fore = out.holes[2];
-    EXPECT_EQ(fore.id, "butt1.S.1");
+    EXPECT_EQ(fore.id, "butt1_F2.S.1");
     EXPECT_EQ(fore.frame, "F2");
-    EXPECT_EQ(fore.joins, (std::vector<std::string>{"strake1.S", "butt1"}));
+    EXPECT_EQ(fore.joins, (std::vector<std::string>{"strake1.S", "butt1_F2"}));
     EXPECT_NEAR(inMillimetres(fore.start.x), 750 - 42, 1e-9);
     EXPECT_NEAR(inMillimetres(out.holes[3].start.x), 750 + 42, 1e-9);
     EXPECT_NEAR(inMillimetres(fore.start.y), 1500, 1e-9);
@@ -350,14 +359,107 @@ TEST(PlankingFindings, PointsFromBothSidesPassEachOtherInTheStem) {
     ends.frame = "F1";
     const auto curve =
         std::make_shared<const FrameCurve>(*FrameCurve::above(section, std::nullopt));
-    ends.strakes.push_back({Length{}, true, curve, Length{}, metres(1)});
+    ends.strakes.push_back({true, endLine(*curve, Length{}, metres(1))});
     in.fore = std::make_shared<const PlankEnds>(ends);
     EXPECT_TRUE(layOutPlanking(in).findings.empty());
     // On a strake of 12 mm three stand within their own thickness of each other.
-    ends.strakes[0].to = millimetres(12);
+    ends.strakes[0].line = endLine(*curve, Length{}, millimetres(12));
     in.fore = std::make_shared<const PlankEnds>(ends);
     in.hood->count = 3;
     const auto layout = layOutPlanking(in);
     EXPECT_TRUE(std::any_of(layout.findings.begin(), layout.findings.end(),
                             [](const Finding& f) { return f.kind == "clash"; }));
+}
+
+// A plank 25 mm thick lies up a keel's side at 30 degrees to level, its edge in a rabbet 105 mm
+// out; the keel is 210 mm sided, its top well above.
+namespace {
+
+PlankLine vee(const std::string& id, double x_m, double degrees) {
+    const double slope = degrees * 3.14159265358979323846 / 180.0;
+    Section section;
+    section.x = metres(x_m);
+    section.points = {
+        {millimetres(105), Length{}},
+        {millimetres(105 + 2000 * std::cos(slope)), millimetres(2000 * std::sin(slope))}};
+    PlankLine line;
+    line.frame = id;
+    line.curve = std::make_shared<const FrameCurve>(*FrameCurve::above(section, std::nullopt));
+    line.seams = {Length{}, millimetres(200)};
+    line.seat = GarboardSeat{"keel", millimetres(105), millimetres(-60), millimetres(140)};
+    return line;
+}
+
+PlankingInput veeHull(double degrees) {
+    PlankingInput in;
+    in.planking = millimetres(25);
+    in.frames = {vee("F1", 0, degrees), vee("F2", 0.3, degrees)};
+    in.garboard = screw(1);
+    return in;
+}
+
+}  // namespace
+
+TEST(Garboard, AFlatOneIsSlantedTowardsTheRabbetAndEndsInTheKeel) {
+    for (const double degrees : {10.0, 24.0, 40.0, 60.0}) {
+        const auto out = layOutPlanking(veeHull(degrees));
+        ASSERT_EQ(out.holes.size(), 2U);
+        const Hole& hole = out.holes[1];
+        EXPECT_EQ(hole.joins, (std::vector<std::string>{"strake1.S", "keel"}));
+        EXPECT_TRUE(out.findings.empty() || out.findings.front().kind == "thread_bound")
+            << degrees << ": " << out.findings.front().says;
+        // 2.5 diameters of 6 mm of wood beside its point.
+        EXPECT_LE(inMillimetres(abs(hole.end.y)), 105 - 15 + 1e-6) << degrees;
+        EXPECT_LE(inMillimetres(hole.end.z), 140 - 15 + 1e-6) << degrees;
+        EXPECT_GE(inMillimetres(hole.end.z), -60 + 15 - 1e-6) << degrees;
+        // It starts on the plank, two and a half diameters up from its edge at the least.
+        EXPECT_GE(inMillimetres(hole.start.y) - 105,
+                  15 * std::cos(degrees * 3.1415927 / 180) - 1e-6);
+    }
+}
+
+TEST(Garboard, ASteepOneIsDrivenSquare) {
+    const auto out = layOutPlanking(veeHull(80));
+    const Hole& hole = out.holes[1];
+    // Square to a line at 80 degrees: 10 degrees up and inboard.
+    const double rise = (hole.end.z - hole.start.z) / (hole.start.y - hole.end.y);
+    EXPECT_NEAR(std::atan(rise) * 180 / 3.14159265, 10, 1e-6);
+}
+
+TEST(Garboard, WhatMissesTheKeelIsAFindingWithWhatLacks) {
+    PlankingInput in = veeHull(24);
+    // The keel stands 60 mm inside the rabbet: nothing reaches it straight out of the plank.
+    for (PlankLine& line : in.frames) line.seat->half = millimetres(45);
+    const auto out = layOutPlanking(in);
+    const auto grip = std::find_if(out.findings.begin(), out.findings.end(),
+                                   [](const Finding& f) { return f.kind == "grip"; });
+    ASSERT_NE(grip, out.findings.end());
+    EXPECT_EQ(grip->holes.size(), 2U);
+    EXPECT_GT(inMillimetres(*grip->missing), 30);
+    // No timber known there: nothing is placed.
+    for (PlankLine& line : in.frames) line.seat.reset();
+    EXPECT_TRUE(layOutPlanking(in).holes.empty());
+}
+
+TEST(Garboard, DeadwoodOnTheKeelNeedsNoTop) {
+    PlankingInput in = veeHull(60);
+    for (PlankLine& line : in.frames)
+        line.seat = GarboardSeat{"deadwood", millimetres(105), std::nullopt, std::nullopt};
+    const auto out = layOutPlanking(in);
+    EXPECT_EQ(out.holes[0].joins.back(), "deadwood");
+}
+
+TEST(Butts, AnIdIsOfItsStrakeAndBayAndOutlivesOtherButts) {
+    PlankingInput in = box(21, 12);
+    in.longest = metres(4);
+    std::vector<Finding> findings;
+    const auto before = setOutButts(in, findings);
+    in.longest = metres(3);
+    const auto after = setOutButts(in, findings);
+    EXPECT_GT(after.size(), before.size());
+    for (const Butt& butt : after) {
+        for (const Butt& old : before) {
+            EXPECT_EQ(butt.id == old.id, butt.strake == old.strake && butt.bay == old.bay);
+        }
+    }
 }

@@ -94,12 +94,38 @@ TEST(FasteningLoads, HeelsTakeTheUpperEndOfTheBand) {
     heel.count = 2;
     const SetDemand sheared = demandOn(heel, knockdown());
     EXPECT_NEAR(inNewtons(sheared.lateral), 0.5 * 620 / 0.21 / 2, 1e-6);
-    EXPECT_FALSE(sheared.judgement.empty());
+    // A twentieth at the other end of the band.
+    EXPECT_DOUBLE_EQ(sheared.lowest, 0.1);
+    EXPECT_NE(sheared.band.find("twentieth"), std::string::npos);
     heel.heel = HeelPull::pull;
     const SetDemand drawn = demandOn(heel, knockdown());
     EXPECT_NEAR(inNewtons(drawn.axial), 0.5 * 620 / (0.21 * 2 / 3) / 2, 1e-6);
     heel.floorHere = false;
     EXPECT_NEAR(inNewtons(demandOn(heel, knockdown()).axial), 620 / (0.21 * 2 / 3) / 2, 1e-6);
+    EXPECT_DOUBLE_EQ(demandOn(heel, knockdown()).lowest, 1.0);
+}
+
+TEST(FasteningLoads, GarboardsSwellButTheKeelsRollIsNotKnown) {
+    FasteningSet garboard = plank();
+    garboard.group = "garboard";
+    // Half of what a plank's fastenings at a frame carry.
+    EXPECT_NEAR(inNewtons(demandOn(garboard, inCaseOf(LoadCase::swelling)).axial), 195.3 / 2, 0.1);
+    EXPECT_TRUE(demandOn(garboard, inCaseOf(LoadCase::seaBottom)).known);
+    const SetDemand rolled = demandOn(garboard, knockdown());
+    EXPECT_FALSE(rolled.known);
+    EXPECT_NE(rolled.why.find("stiffness"), std::string::npos);
+    garboard.group = "backbone";
+    EXPECT_FALSE(demandOn(garboard, knockdown()).known);
+}
+
+TEST(FasteningLoads, AHollowRunPressesItsEndOn) {
+    FasteningSet hood = plank();
+    hood.group = "hood";
+    hood.hollowBend = true;
+    const SetDemand demand = demandOn(hood, inCaseOf(LoadCase::springback));
+    EXPECT_EQ(demand.axial, Force{});
+    EXPECT_TRUE(demand.known);
+    EXPECT_NE(demand.why.find("presses"), std::string::npos);
 }
 
 TEST(FasteningLoads, ABallastBoltRelievesTheFloorsOwnBolts) {

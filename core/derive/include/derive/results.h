@@ -12,10 +12,12 @@
 #include "check/floor.h"
 #include "hull/hydrostatics.h"
 #include "hull/offsets.h"
+#include "hull/rabbet.h"
 #include "hull/structure.h"
 #include "hull/surface.h"
 #include "layout/ballast_bolts.h"
 #include "layout/frame_fastenings.h"
+#include "layout/planking.h"
 #include "load/ballast.h"
 
 namespace fayline {
@@ -32,6 +34,7 @@ struct Missing {
 struct HullShape {
     Offsets offsets;
     std::shared_ptr<const LoftedSurface> surface;  ///< null when the offsets do not make a hull
+    std::shared_ptr<const RabbetLine> rabbet;      ///< as the offsets give it; null: they do not
     Problems problems;
 };
 
@@ -123,6 +126,8 @@ struct Results {
     std::shared_ptr<const Structure> structure;
     std::shared_ptr<const BallastBoltLayout> ballastBolts;
     std::vector<std::shared_ptr<const FrameCurve>> curves;  ///< by frame; null outside the hull
+    std::vector<std::optional<RabbetPlace>> rabbets;        ///< by frame; none: no keel either
+    std::shared_ptr<const PlankEnds> foreEnds, aftEnds;     ///< null where there is no shape
     std::vector<std::shared_ptr<const FrameFastenings>> frameFastenings;  ///< by frame
     std::shared_ptr<const FrameFastenings> planking;  ///< butts, hood ends, garboard to keel
     std::shared_ptr<const FrameFastenings> backbone;  ///< bolts and drifts of the backbone's joints

@@ -26,6 +26,8 @@ struct OffsetStation {
     Length x;           ///< aft of the origin
     std::string xText;  ///< as typed, with its unit
     std::vector<OffsetPoint> points;
+    std::optional<int> rabbet =
+        std::nullopt;  ///< which of its points, counted from 1, lies on the rabbet line
     bool operator==(const OffsetStation&) const = default;
 };
 
@@ -39,7 +41,8 @@ struct Offsets {
 
 /// Reads a table of offsets from comma separated text: a comment line `# unit: mm` (or m, cm, in,
 /// ft, ft-in-8ths), perhaps `# waterline: HEIGHT`, the header station,x,half_breadth,height, then a
-/// row per point. Problems name file and line.
+/// row per point; perhaps a column `line`, in which `rabbet` marks a station's point on the rabbet
+/// line. Problems name file and line.
 ResultAll<Offsets> readOffsets(std::string_view text, std::string_view fileName);
 
 /// The same checks for offsets that did not come from a file; problems name "offsets.STATION".

@@ -31,6 +31,7 @@ struct FrameFasteningInput {
     Length sided, moulded, planking;
     bool hardwoodFrame = true;
     std::optional<Length> keelSided, keelTop, keelUnderside;
+    std::optional<Length> backboneTop = std::nullopt;  ///< of keel or the deadwood on it
     HeelDetail heelDetail = HeelDetail::beside;
     std::optional<FloorBody> floor;
     std::vector<Length> seams;  ///< along the curve, strakes + 1 of them, from the garboard's lower
@@ -48,8 +49,9 @@ struct FrameFastenings {
 };
 
 /// Places heel, arm, floor-to-keel and plank fastenings of one frame and says what is wrong with
-/// them. Arm fastenings give way, along the frame, to plank fastenings; a single floor bolt to the
-/// ballast bolt in its floor. Nothing while the frame's sizes are not known.
+/// them. The lowest planks' fastenings give way to the heel's, arm fastenings, along the frame,
+/// to plank fastenings and to the heel's; a single floor bolt to the ballast bolt in its floor.
+/// Nothing while the frame's sizes are not known.
 FrameFastenings layOutFrame(const FrameFasteningInput& input);
 
 }  // namespace fayline

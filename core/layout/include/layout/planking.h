@@ -11,22 +11,42 @@
 
 namespace fayline {
 
+/// What the garboard's lower edge is fastened to at one frame.
+struct GarboardSeat {
+    std::string member;               ///< keel, stem, sternpost, deadwood
+    Length half;                      ///< half its siding in way of the rabbet
+    std::optional<Length> underside;  ///< of the keel; none: more timber lies beneath
+    std::optional<Length> top;        ///< of the keel; none: more timber lies on it
+    bool operator==(const GarboardSeat&) const = default;
+};
+
 /// The planking's line at one frame, with its seams along it.
 struct PlankLine {
     std::string frame;
     std::shared_ptr<const FrameCurve> curve;
-    std::vector<Length> seams;  ///< strakes + 1 of them
-    bool overKeel = false;      ///< the keel timber runs under it
-    Length sided;               ///< of the frame
+    std::vector<Length> seams;                        ///< strakes + 1 of them
+    Length sided;                                     ///< of the frame
+    std::optional<GarboardSeat> seat = std::nullopt;  ///< none: nothing known to fasten it to
     bool operator==(const PlankLine&) const = default;
 };
 
-/// Where one strake ends, and the line across it a little inboard where its fastenings stand.
+/// A place on the line of a strake's end fastenings.
+struct EndSpot {
+    Length end;     ///< x of the plank's end abreast of it
+    Length x;       ///< a little inboard, where fastenings stand
+    CurvePoint at;  ///< on the outside there
+    bool operator==(const EndSpot&) const = default;
+};
+
+/// Where one strake ends, and the line across it a little inboard, along its own rabbet, where its
+/// fastenings stand.
 struct StrakeEnd {
-    Length x;
-    bool onPost = true;  ///< in the rabbet of stem or sternpost; else on a transom
-    std::shared_ptr<const FrameCurve> curve;
-    Length from, to;  ///< its edges along that line
+    bool onPost = true;         ///< in the rabbet of stem or sternpost; else on a transom
+    std::vector<EndSpot> line;  ///< from the lower edge to the upper, two at least
+    [[nodiscard]] Length width() const;
+    /// A place that far up from the lower edge.
+    [[nodiscard]] EndSpot spotAt(Length up) const;
+    [[nodiscard]] EndSpot middle() const { return spotAt(width() / 2.0); }
     bool operator==(const StrakeEnd&) const = default;
 };
 
@@ -41,7 +61,6 @@ struct PlankEnds {
 struct PlankingInput {
     std::vector<PlankLine> frames;               ///< forward to aft
     std::shared_ptr<const PlankEnds> fore, aft;  ///< the hull's ends; null where it has no shape
-    std::optional<Length> keelSided;             ///< the garboard's fastenings must reach it
     Length planking;
     Length block;                   ///< thickness of butt blocks
     std::optional<Length> longest;  ///< longest plank; none: no butts
@@ -53,7 +72,7 @@ struct PlankingInput {
 /// A butt: where two lengths of one strake meet, on a block midway between two frames, on both
 /// sides alike.
 struct Butt {
-    std::string id;       ///< butt1, butt2 …
+    std::string id;       ///< butt4_F12: of strake 4, in the bay aft of F12
     int strake = 1;       ///< 1 is the garboard
     std::size_t bay = 0;  ///< between this frame and the next, counted from forward
     bool operator==(const Butt&) const = default;
@@ -67,7 +86,10 @@ std::vector<Butt> setOutButts(const PlankingInput& input, std::vector<Finding>& 
 /// How far inboard of a strake's end its line of fastenings stands.
 Length endInset(const FasteningChoice& hood);
 
-/// Places the fastenings of butts, plank ends and garboard, both sides.
+/// Places the fastenings of butts, plank ends and garboard, both sides. The garboard's stand near
+/// its lower edge, square to it where they then bite in the backbone, else slanted towards the
+/// rabbet by as little as they need, in steps of five degrees (common practice, no published
+/// source); what still lacks is a finding.
 FrameFastenings layOutPlanking(const PlankingInput& input);
 
 }  // namespace fayline

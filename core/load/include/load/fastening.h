@@ -32,7 +32,8 @@ struct FasteningSet {
     Length thickness, width;           ///< of the plank
     Length spacing;                    ///< of frames
     std::optional<Length> radius;      ///< of the hull's girth there; none: flat or hollow
-    std::optional<Length> bendRadius;  ///< of the plank along the hull at its end; none: straight
+    std::optional<Length> bendRadius;  ///< of the plank near its end, outward; none: straight
+    bool hollowBend = false;           ///< bent the other way there
     Length bendArm;                    ///< from the plank's end to its next frame
     Stress seam;                       ///< at which wet side grain of the plank crushes
     Stress stiffness;                  ///< of the wet plank, along the grain
@@ -59,7 +60,10 @@ struct SetDemand {
     Force lateral, axial;
     bool known = true;      ///< false: the load on it is not worked out
     std::string why;        ///< plain words when nil or not known
-    std::string judgement;  ///< plain words when a share rests on judgement alone
+    /// A share known only within a band: the demand is that at its unfavourable end, and this the
+    /// part of it that is left at the favourable one. 1: no band.
+    double lowest = 1.0;
+    std::string band;  ///< plain words for the band
 };
 
 /// Shares the frame's load among the set's fastenings. With `trace`, the working is put there.

@@ -29,6 +29,7 @@ struct OffsetPointDecisions {
 struct OffsetStationDecisions {
     std::optional<Length> x;
     std::map<int, OffsetPointDecisions> points;  ///< 1, 2, 3 … from the keel up
+    std::optional<int> rabbet = std::nullopt;    ///< which of them lies on the rabbet line
     bool operator==(const OffsetStationDecisions&) const = default;
 };
 
