@@ -152,8 +152,7 @@ std::shared_ptr<const Results> Deriver::derive(const Project& project) {
             results->checkSets.push_back(memory.boltChecks.get(
                 placed.id + "/" + std::string(nameOf(loads->loadCase)), std::move(key),
                 [](const BoltChecksKey& k) {
-                    return CheckSet(
-                        checkBallastBolt(k.bolt, k.forces, k.loadCase, k.settings));
+                    return CheckSet(checkBallastBolt(k.bolt, k.forces, k.loadCase, k.settings));
                 },
                 runs.checks));
         }

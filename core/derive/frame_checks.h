@@ -9,9 +9,9 @@
 #include "check/fastening.h"
 #include "check/floor.h"
 #include "derive/results.h"
-#include "plank_bend.h"
 #include "joint/joint_result.h"
 #include "materials.h"
+#include "plank_bend.h"
 #include "project/project.h"
 
 namespace fayline {

@@ -88,7 +88,7 @@ void MainWindow::makeFileMenu() {
         sheets_->askAndSaveAll();
     }));
     needProject_.append(
-        add(menu, tr("Save calculation &record…"), {}, [this] { askAndSaveRecord({}); }));
+        add(menu, tr("Save calculat&ion record…"), {}, [this] { askAndSaveRecord({}); }));
     menu->addSeparator();
     needProject_.append(add(menu, tr("C&lose"), key("Ctrl+W"), [this] { closeProject(); }));
     menu->addSeparator();

@@ -82,7 +82,9 @@ TEST_F(WholeHull, foldsToALineForEachJointWorstFirst) {
         const QModelIndex line = model.index(row, 0);
         const Check& check = model.check(line);
         EXPECT_EQ(&check, governing.at(jointOf(check)));
-        if (row > 0) EXPECT_FALSE(worseThan(check, model.check(model.index(row - 1, 0))));
+        if (row > 0) {
+            EXPECT_FALSE(worseThan(check, model.check(model.index(row - 1, 0))));
+        }
     }
     const QModelIndex first = model.index(0, 0);
     EXPECT_EQ(first.data().toString(), jointTitle(*desk.results()->worstFirst.front()));

@@ -44,7 +44,9 @@ TEST_F(TouchedRows, equalFreshOnesAfterAnyRunOfEdits) {
         const Typed& edit = edits[random() % edits.size()];
         const auto done = desk.decide(edit);
         if (!done) continue;  // a bolt that is not there while there are eight
-        if (turn % 7 == 3) ASSERT_TRUE(desk.undo());
+        if (turn % 7 == 3) {
+            ASSERT_TRUE(desk.undo());
+        }
         const std::vector<StationRow> fresh = stationRows(desk);
         ASSERT_EQ(model.rowCount(), static_cast<int>(fresh.size()));
         for (int row = 0; row < model.rowCount(); ++row) {

@@ -10,10 +10,8 @@ TEST(OldPaper, NamesSheetsWhoseCodeIsAnotherNowAndThoseThatAreNoMore) {
                                                       {"sheet.F9.paper", "CCCC3333"},
                                                       {"sheet.keel.paper", "DDDD4444"},
                                                       {"F9.P.heel.1.drilled", "2026-11-25"}};
-    const std::map<std::string, std::string> codes{{"F9", "CCCC3333"},
-                                                   {"F9.floor", "XXXX9999"},
-                                                   {"F10", "YYYY8888"},
-                                                   {"planks", "ZZZZ7777"}};
+    const std::map<std::string, std::string> codes{
+        {"F9", "CCCC3333"}, {"F9.floor", "XXXX9999"}, {"F10", "YYYY8888"}, {"planks", "ZZZZ7777"}};
     EXPECT_EQ(oldPaper(recorded, codes),
               (std::vector<OldPaper>{{"F9.floor", "BBBB2222", "XXXX9999"},
                                      {"F10", "AAAA1111", "YYYY8888"},

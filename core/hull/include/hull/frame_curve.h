@@ -14,15 +14,16 @@ struct CurvePoint {
     double outY = 0, outZ = 0;  ///< unit direction square to the line, out of the hull
 };
 
-/// The line of planking at one frame: the hull's outside from the rabbet to the sheer, one side, measured by its length from the lower end. Inside it lie the planking, then the frame.
+/// The line of planking at one frame: the hull's outside from the rabbet to the sheer, one side,
+/// measured by its length from the lower end. Inside it lie the planking, then the frame.
 class FrameCurve {
   public:
     /// From a section, above a height (the top of the keel timber there; the whole section where
     /// there is no keel). Nothing when less than two points lie above it.
     static std::optional<FrameCurve> above(const Section& section, std::optional<Length> keelTop);
 
-    /// From the section's place nearest to a foot upward, where planking begins in a rabbet. Nothing
-    /// when nothing is left above it.
+    /// From the section's place nearest to a foot upward, where planking begins in a rabbet.
+    /// Nothing when nothing is left above it.
     static std::optional<FrameCurve> from(const Section& section, const SectionPoint& foot);
 
     [[nodiscard]] Length x() const { return x_; }

@@ -58,8 +58,8 @@ FrameLoad raisedBy(FrameLoad load, Length rise, Trace* trace = nullptr);
 /// What the worst fastening of a set carries in one case.
 struct SetDemand {
     Force lateral, axial;
-    bool known = true;      ///< false: the load on it is not worked out
-    std::string why;        ///< plain words when nil or not known
+    bool known = true;  ///< false: the load on it is not worked out
+    std::string why;    ///< plain words when nil or not known
     /// A share known only within a band: the demand is that at its unfavourable end, and this the
     /// part of it that is left at the favourable one. 1: no band.
     double lowest = 1.0;
