@@ -6,15 +6,17 @@ root=$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.." && pwd -P)
 build="$root/build/dev"
 cmake -C "$root/tests/presets/dev.cmake" -S "$root" -B "$build" -G Ninja >/dev/null
 cmake --build "$build" --target window_pictures fayline
-QT_QPA_PLATFORM=offscreen "$build/tests/ui/window/window_pictures" "$root/docs/pictures"
-
-# Sheets of the whole demo hull.
 work=$(mktemp -d)
 trap 'rm -rf -- "$work"' EXIT
 fayline="$build/app/fayline"
-"$fayline" demo --to "$work/hull.fayline" >/dev/null
-"$fayline" sheets "$work/hull.fayline" --to "$work" >/dev/null
+"$fayline" demo --to "$work/hollin.fayline" >/dev/null
+
+# Of all the pictures that can be made, those that docs/pictures keeps.
+mkdir "$work/pictures"
+QT_QPA_PLATFORM=offscreen "$build/tests/ui/window/window_pictures" "$work/pictures" "$work/hollin.fayline"
+"$fayline" sheets "$work/hollin.fayline" --to "$work" >/dev/null
 for sheet in F16 keel planks; do
-    pdftoppm -r 72 -gray -png -singlefile "$work/$sheet.pdf" "$root/docs/pictures/sheet-$sheet"
+    pdftoppm -r 72 -gray -png -singlefile "$work/$sheet.pdf" "$work/pictures/sheet-$sheet"
 done
+for kept in "$root"/docs/pictures/*.png; do cp -- "$work/pictures/$(basename "$kept")" "$kept"; done
 echo "pictures: $root/docs/pictures"

@@ -161,6 +161,7 @@ SetDemand thrustDemand(const FasteningSet& set, const FrameLoad& load, Length le
 /// it wants the frames' stiffness; the floors are checked for the whole of that.
 SetDemand garboardDemand(const FasteningSet& set, const FrameLoad& load, Teller& tell) {
     if (!loadsTheKeel(load.loadCase)) return thrustDemand(set, load, set.spacing / 2.0, tell);
+    if (!load.bears) return nothing("none of the keel's load comes to this frame");
     return notKnown(
         "how far the keel's roll opens the garboard's seam is not worked out: it wants the "
         "stiffness of frames and floors, which are checked for the whole of the keel's load");

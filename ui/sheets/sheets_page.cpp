@@ -225,8 +225,8 @@ void SheetsPage::fitColumns() {
     const int letter = fontMetrics().averageCharWidth();
     list_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 10);
     list_->horizontalHeader()->setSectionResizeMode(SheetsModel::title, QHeaderView::Stretch);
-    list_->setColumnWidth(SheetsModel::revision, letter * 13);
-    list_->setColumnWidth(SheetsModel::pages, letter * 9);
+    list_->setColumnWidth(SheetsModel::revision, letter * 15);
+    list_->setColumnWidth(SheetsModel::pages, letter * 7);
     list_->setColumnWidth(SheetsModel::paper, letter * 14);
 }
 

@@ -114,6 +114,10 @@ TEST(FasteningLoads, GarboardsSwellButTheKeelsRollIsNotKnown) {
     const SetDemand rolled = demandOn(garboard, knockdown());
     EXPECT_FALSE(rolled.known);
     EXPECT_NE(rolled.why.find("stiffness"), std::string::npos);
+    FrameLoad apart = knockdown();
+    apart.bears = false;
+    EXPECT_TRUE(demandOn(garboard, apart).known) << "no keel hangs at this frame";
+    EXPECT_FALSE(demandOn(garboard, apart).why.empty());
     garboard.group = "backbone";
     EXPECT_FALSE(demandOn(garboard, knockdown()).known);
 }
