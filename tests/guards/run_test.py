@@ -11,7 +11,7 @@ from pathlib import Path
 
 ROOT = Path(sys.argv[1] if len(sys.argv) > 1 else ".").resolve()
 REAL = ("bash", "env", "dirname", "basename", "mktemp", "tail", "head", "mkdir", "cat", "rm", "awk", "nproc", "sort", "grep",
-        "xargs", "find", "wc", "date", "cut")
+        "xargs", "find", "wc", "date", "cut", "sed")
 CLOSING = "Total Test time (real) =   0.01 sec"
 STUBS = {
     "dpkg-query": "printf installed\n",
@@ -24,7 +24,9 @@ STUBS = {
 case "$*" in
     *-C*dev.cmake*)
         [ "$FAIL" = configure ] && exit 1
-        mkdir -p "$FAYLINE_BUILD/dev"
+        mkdir -p "$FAYLINE_BUILD/dev/tests/ui"
+        echo >"$FAYLINE_BUILD/dev/tests/ui/CTestTestfile.cmake"
+        echo >"$FAYLINE_BUILD/dev/tests/ui/cmake_install.cmake"
         for file in ${IN_BUILD:-core/hull/hull.cpp}; do echo "\\"file\\": \\"$TREE/$file\\""; done \\
             >"$FAYLINE_BUILD/dev/compile_commands.json" ;;
     *-C*sanitize.cmake*)
@@ -90,11 +92,29 @@ class RunTest(unittest.TestCase):
 
     def test_any_failing_step_fails_the_run(self):
         for fail, step in (("format", "format"), ("configure", "configure"), ("guards", "guards"), ("build", "build"),
-                           ("sanitize", "sanitize"), ("sanitize-build", "sanitize"), ("tidy", "tidy"), ("tests", "tests")):
+                           ("sanitize-build", "sanitize"), ("tidy", "tidy"), ("tests", "tests")):
             with self.subTest(fail):
                 done = self.run_it(fail=fail)
                 self.assertEqual(done.returncode, 1, done.stdout)
                 self.assertIn(f"run: FAILED: {step}\n", done.stdout)
+
+    def test_a_failing_test_under_the_sanitizers_fails_the_run(self):
+        for arguments in (["--only", "sanitize"], ["--all"]):
+            with self.subTest(arguments):
+                done = self.run_it(*arguments, fail="sanitize")
+                self.assertEqual(done.returncode, 1, done.stdout)
+                self.assertIn("run: FAILED: sanitize\n", done.stdout)
+
+    def test_each_test_runs_once_or_with_all_also_without_sanitizers(self):
+        self.run_it()
+        listed = (self.top / "build/once/CTestTestfile.cmake").read_text()
+        self.assertIn("dev/tests/ui", listed)
+        self.assertIn("sanitize/sanitized", listed)
+        sanitized = (self.top / "build/sanitize/sanitized/CTestTestfile.cmake").read_text()
+        self.assertEqual(sanitized, f'subdirs("{self.top}/build/sanitize/tests/unit/hull")\n')
+        self.assertIn(f"ctest --test-dir {self.top}/build/dev ", self.run_it("--all").stdout)
+        self.run_it(fail="sanitize-build")
+        self.assertNotIn("sanitized", (self.top / "build/once/CTestTestfile.cmake").read_text())
 
     def test_a_failed_build_runs_no_old_tests(self):
         done = self.run_it(fail="build")

@@ -155,7 +155,8 @@ TEST(FrameFastenings, HeelsOfFlatFramesGoDownIntoTheKeelsSide) {
     FasteningChoice heel = screw(2);
     heel.length = millimetres(150);
     in.heelPort = in.heelStarboard = heel;
-    for (const Hole* hole : ofGroup(layOutFrame(in), "heel", "starboard")) {
+    const auto laid = layOutFrame(in);
+    for (const Hole* hole : ofGroup(laid, "heel", "starboard")) {
         EXPECT_EQ(hole->face, "inner");
         EXPECT_EQ(hole->joins.back(), "keel");
         EXPECT_GT(hole->start.z, hole->end.z);
