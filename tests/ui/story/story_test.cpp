@@ -8,6 +8,7 @@
 #include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPointer>
 #include <QPushButton>
 #include <QTableView>
 #include <QTimer>
@@ -33,9 +34,10 @@ void answerDialog(const QString& path) {
     auto* timer = new QTimer;
     timer->setInterval(30);
     QObject::connect(
-        timer, &QTimer::timeout, timer, [timer, path, turn = 0, typed = false]() mutable {
+        timer, &QTimer::timeout, timer,
+        [timer, path, turn = 0, mine = QPointer<QFileDialog>(), typed = false]() mutable {
             QWidget* modal = QApplication::activeModalWidget();
-            if (++turn > most || (typed && modal == nullptr)) {
+            if (++turn > most || (typed && (mine.isNull() || !mine->isVisible()))) {
                 const auto* edit = modal == nullptr ? nullptr : modal->findChild<QLineEdit*>();
                 EXPECT_LE(turn, most)
                     << "no end of the dialog for " << path.toStdString()
@@ -53,6 +55,7 @@ void answerDialog(const QString& path) {
             auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
             ASSERT_NE(name, nullptr);
             // While it comes to know the folder the dialog may empty its field.
+            mine = dialog;
             if (name->text() != path) {
                 name->setFocus();
                 name->selectAll();
