@@ -55,8 +55,4 @@ Moment dowelMoment(Stress bendingYield, Length width, DowelSection section) {
     return Moment::fromSi(bendingYield.si() * cube / (section == DowelSection::round ? 6.0 : 4.0));
 }
 
-ModeLoad leastMode(const ModeLoads& modes) {
-    return modes[modes.least()];
-}
-
 }  // namespace fayline

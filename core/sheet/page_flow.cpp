@@ -46,13 +46,7 @@ void PageFlow::rule(double y, double width_mm, double from, double to) {
 
 void PageFlow::text(PointMm at, const std::string& text, double letter_mm, Weight weight,
                     Across across, const std::string& id) {
-    shape::Text item;
-    item.anchor = at;
-    item.text = text;
-    item.letterMm = letter_mm;
-    item.weight = weight;
-    item.across = across;
-    add(Role::label, std::move(item), id);
+    add(Role::label, shape::Text{at, text, letter_mm, weight, across}, id);
 }
 
 void PageFlow::box(PointMm topLeft, double side_mm) {
@@ -146,13 +140,8 @@ void PageFlow::footOf(std::size_t index) {
     SheetPage& page = pages_[index];
     const auto put = [&](PointMm at, const std::string& words, double letter_mm, Weight weight,
                          Across across) {
-        shape::Text item;
-        item.anchor = at;
-        item.text = words;
-        item.letterMm = letter_mm;
-        item.weight = weight;
-        item.across = across;
-        page.drawing.items.push_back({Role::label, {}, item});
+        page.drawing.items.push_back(
+            {Role::label, {}, shape::Text{at, words, letter_mm, weight, across}});
     };
     const std::string word = sideWord(page.side);
     const std::string name = head_.name + (word.empty() ? "" : " " + word);

@@ -24,10 +24,6 @@ RecordFlow::RecordFlow(const Record& record, std::string revision, PaperSize pap
       size_(sizeOf(paper)),
       firstPage_(firstPage) {}
 
-double RecordFlow::pageRoom() const {
-    return foot_ - start_;
-}
-
 void RecordFlow::add(Role role, Shape shape) {
     pages_.back().drawing.items.push_back({role, {}, std::move(shape)});
 }
@@ -38,13 +34,7 @@ void RecordFlow::rule(double y, double width_mm, double from, double to) {
 
 void RecordFlow::text(PointMm at, const std::string& text, double letter_mm, Weight weight,
                       Across across) {
-    shape::Text item;
-    item.anchor = at;
-    item.text = text;
-    item.letterMm = letter_mm;
-    item.weight = weight;
-    item.across = across;
-    add(Role::label, std::move(item));
+    add(Role::label, shape::Text{at, text, letter_mm, weight, across});
 }
 
 void RecordFlow::startPage() {
@@ -96,14 +86,14 @@ bool RecordFlow::need(double room_mm) {
 void numberPages(std::vector<SheetPage>& pages, PaperSize paper) {
     for (std::size_t i = 0; i < pages.size(); ++i) {
         pages[i].number = static_cast<int>(i) + 1;
-        shape::Text item;
-        item.anchor = {record_page::left + recordWidth_mm,
-                       sizeOf(paper).height - record_page::bottom};
-        item.text = "page " + std::to_string(i + 1) + " of " + std::to_string(pages.size());
-        item.letterMm = record_page::letter;
-        item.weight = Weight::bold;
-        item.across = Across::right;
-        pages[i].drawing.items.push_back({Role::label, {}, item});
+        const PointMm corner{record_page::left + recordWidth_mm,
+                             sizeOf(paper).height - record_page::bottom};
+        const std::string count =
+            "page " + std::to_string(i + 1) + " of " + std::to_string(pages.size());
+        pages[i].drawing.items.push_back(
+            {Role::label,
+             {},
+             shape::Text{corner, count, record_page::letter, Weight::bold, Across::right}});
     }
 }
 

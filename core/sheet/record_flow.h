@@ -28,7 +28,6 @@ class RecordFlow {
     [[nodiscard]] double right() const { return record_page::left + recordWidth_mm; }
     [[nodiscard]] double y() const { return y_; }
     [[nodiscard]] double room() const { return foot_ - y_; }
-    [[nodiscard]] double pageRoom() const;  ///< of an empty page
     [[nodiscard]] int page() const { return firstPage_ + static_cast<int>(pages_.size()) - 1; }
     [[nodiscard]] bool fresh() const { return y_ <= start_; }
     void down(double by_mm) { y_ += by_mm; }

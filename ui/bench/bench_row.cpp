@@ -1,14 +1,13 @@
 #include "bench_row.h"
 
-#include <QCompleter>
 #include <QEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 
-#include "theme/colours.h"
-#include "theme/still_box.h"
+#include "theme/refusal.h"
+#include "theme/typed_box.h"
 #include "words/values.h"
 
 namespace fayline {
@@ -24,14 +23,7 @@ BenchRow::BenchRow(const BenchField& field, std::string path, const Catalogue& c
       below_(new QLabel) {
     QWidget* widget = nullptr;
     if (isChosen(field_.kind)) {
-        box_ = new StillBox;
-        box_->setEditable(true);
-        box_->setInsertPolicy(QComboBox::NoInsert);
-        box_->setFocusPolicy(Qt::StrongFocus);
-        box_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box_->setMinimumContentsLength(8);
-        box_->completer()->setCompletionMode(QCompleter::PopupCompletion);
-        box_->completer()->setFilterMode(Qt::MatchContains);
+        box_ = new TypedBox(8);
         box_->addItem(QString());
         for (const Choice& choice : choicesFor(field_, catalogue_)) box_->addItem(choice.name);
         entry_ = box_->lineEdit();
@@ -111,18 +103,8 @@ void BenchRow::settle() {
 
 void BenchRow::object(const QString& says) {
     if (says == objection()) return;
-    below_->setText(says);
-    below_->setVisible(!says.isEmpty());
-    QPalette inked = palette(), edge = palette();
-    if (!says.isEmpty()) {
-        const QColor refused = coloursFor(palette()).refused;
-        inked.setColor(QPalette::WindowText, refused);
-        edge.setColor(QPalette::Mid, refused);
-        edge.setColor(QPalette::Highlight, refused);
-    }
-    below_->setPalette(inked);
-    (box_ != nullptr ? static_cast<QWidget*>(box_) : entry_)->setPalette(edge);
-    entry_->setAccessibleDescription(says);
+    QWidget& field = box_ != nullptr ? static_cast<QWidget&>(*box_) : *entry_;
+    showRefusal({*below_, field, *entry_}, *this, says);
 }
 
 bool BenchRow::eventFilter(QObject* object, QEvent* event) {

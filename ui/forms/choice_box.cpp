@@ -1,21 +1,10 @@
 #include "choice_box.h"
 
-#include <QCompleter>
 #include <QLineEdit>
-#include <QWheelEvent>
 
 namespace fayline {
 
-ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
-    setEditable(true);
-    setInsertPolicy(QComboBox::NoInsert);
-    setFocusPolicy(Qt::StrongFocus);
-    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    setMinimumContentsLength(12);
-    completer()->setCompletionMode(QCompleter::PopupCompletion);
-    completer()->setFilterMode(Qt::MatchContains);
-    completer()->setCaseSensitivity(Qt::CaseInsensitive);
-}
+ChoiceBox::ChoiceBox(QWidget* parent) : TypedBox(12, parent) {}
 
 void ChoiceBox::offer(const std::vector<Choice>& choices) {
     QStringList names{QString()};
@@ -27,10 +16,6 @@ void ChoiceBox::offer(const std::vector<Choice>& choices) {
     clear();
     addItems(names);
     lineEdit()->setText(typed);
-}
-
-void ChoiceBox::wheelEvent(QWheelEvent* event) {
-    event->ignore();
 }
 
 }  // namespace fayline

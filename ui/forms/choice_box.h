@@ -1,15 +1,14 @@
 #pragma once
 
-#include <QComboBox>
 #include <vector>
 
+#include "theme/typed_box.h"
 #include "words/materials.h"
 
 namespace fayline {
 
-/// A field to choose from or type in. The wheel never changes it; its list opens with Alt+Down or
-/// F4.
-class ChoiceBox : public QComboBox {
+/// A field that offers choices, and the rule.
+class ChoiceBox : public TypedBox {
     Q_OBJECT
 
   public:
@@ -17,9 +16,6 @@ class ChoiceBox : public QComboBox {
 
     /// The names to choose from, after an empty one that means the rule.
     void offer(const std::vector<Choice>& choices);
-
-  protected:
-    void wheelEvent(QWheelEvent* event) override;
 };
 
 }  // namespace fayline

@@ -11,7 +11,7 @@
 #include "choice_box.h"
 #include "choice_pictures.h"
 #include "picture_choice.h"
-#include "theme/colours.h"
+#include "theme/refusal.h"
 #include "words/materials.h"
 #include "words/rule_texts.h"
 #include "words/values.h"
@@ -173,18 +173,8 @@ void FieldRow::commit() {
 
 void FieldRow::object(const QString& says) {
     if (says == objection()) return;
-    below_->setText(says);
-    below_->setVisible(!says.isEmpty());
-    QPalette inked = palette();
-    if (!says.isEmpty()) inked.setColor(QPalette::WindowText, coloursFor(palette()).refused);
-    below_->setPalette(inked);
-    entry_->setAccessibleDescription(says);
-    QPalette edge = palette();
-    if (!says.isEmpty()) {
-        edge.setColor(QPalette::Mid, coloursFor(palette()).refused);
-        edge.setColor(QPalette::Highlight, coloursFor(palette()).refused);
-    }
-    (choices_ != nullptr ? static_cast<QWidget*>(choices_) : entry_)->setPalette(edge);
+    QWidget& field = choices_ != nullptr ? static_cast<QWidget&>(*choices_) : *entry_;
+    showRefusal({*below_, field, *entry_}, *this, says);
     emit said(says);
 }
 

@@ -149,8 +149,8 @@ RC_GTEST_PROP(AnyJoint, TheLeastModeGoverns, ()) {
         *rc::gen::element(true, false) ? anyScrew() : anyBolt(*rc::gen::inRange(2, 5));
     const JointResult result = workJoint(joint).value();
     const LateralResult& us = *result.us.lateral;
-    RC_ASSERT(us.state.reference == leastMode(us.modes).load);
-    RC_ASSERT(us.governs == leastMode(us.modes).name);
+    RC_ASSERT(us.state.reference == us.modes[us.modes.least()].load);
+    RC_ASSERT(us.governs == us.modes[us.modes.least()].name);
     const LateralResult& ec5 = *result.ec5.lateral;
     std::optional<Force> governing;
     for (const ModeLoad& mode : ec5.modes) {

@@ -102,7 +102,4 @@ class ModeLoads {
     std::size_t count_ = 0;
 };
 
-/// The mode with the least load, the first of equals. Needs at least one.
-ModeLoad leastMode(const ModeLoads& modes);
-
 }  // namespace fayline
